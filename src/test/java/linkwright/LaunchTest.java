@@ -58,8 +58,7 @@ class LaunchTest {
     Files.setLastModifiedTime(
         Files.writeString(folder.resolve("linkwright.jar"), ""), FileTime.from(BUILT));
     Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
-    Files.setLastModifiedTime(
-        Files.writeString(folder.resolve("jdk/old"), ""), FileTime.from(OLD));
+    Files.setLastModifiedTime(Files.writeString(folder.resolve("jdk/old"), ""), FileTime.from(OLD));
     Files.writeString(java, JAVA);
     Files.setPosixFilePermissions(java, PosixFilePermissions.fromString("rwxr-xr-x"));
   }

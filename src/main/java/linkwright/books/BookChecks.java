@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import linkwright.files.Checking;
 import linkwright.files.Library;
 import linkwright.quantity.Problem;
@@ -27,7 +28,7 @@ public final class BookChecks {
     return (path, library) -> of(path, library, now);
   }
 
-  private static List<Problem> of(Path path, Library library, Instant now) {
+  private static List<Problem> of(Path path, Supplier<Library> library, Instant now) {
     Read<BookFile> opened = BookFile.look(path);
     List<Problem> problems = new ArrayList<>();
     opened
@@ -42,7 +43,7 @@ public final class BookChecks {
               problems.addAll(book.problems());
               problems.addAll(ahead(book, now));
               problems.addAll(
-                  book.unknownSteps(id -> Optional.ofNullable(library.routines().get(id))));
+                  book.unknownSteps(id -> Optional.ofNullable(library.get().routines().get(id))));
             });
     return problems;
   }

@@ -113,9 +113,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     problems.addAll(twice(byDevice));
     return Read.good(
         new BookMerge(
-            inOrder(union),
-            problems.stream().distinct().toList(),
-            summary(sources, byDevice)));
+            inOrder(union), problems.stream().distinct().toList(), summary(sources, byDevice)));
   }
 
   private static boolean sameJob(Source one, Source other) {
@@ -143,8 +141,8 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   }
 
   /**
-   * The lines of several books, each once, in the order of the book that they make together. A clock
-   * that was set back does not pull an entry before the ones that its device made first.
+   * The lines of several books, each once, in the order of the book that they make together. A
+   * clock that was set back does not pull an entry before the ones that its device made first.
    */
   static List<String> inOrder(Map<String, ScannedLine> union) {
     List<Placed> placed = new ArrayList<>();

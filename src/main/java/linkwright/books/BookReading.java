@@ -106,6 +106,9 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
 
   /** What each device made in the order of its numbers, in the places where its lines stand. */
   private static List<BookLine> inOrder(List<BookLine> lines) {
+    if (isInOrder(lines)) {
+      return lines;
+    }
     Map<String, Queue<BookLine>> byDevice = new HashMap<>();
     for (BookLine line : lines) {
       byDevice
@@ -114,6 +117,17 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
           .add(line);
     }
     return lines.stream().map(line -> byDevice.get(line.device()).remove()).toList();
+  }
+
+  private static boolean isInOrder(List<BookLine> lines) {
+    Map<String, Integer> last = new HashMap<>();
+    for (BookLine line : lines) {
+      Integer before = last.put(line.device(), line.number());
+      if (before != null && before > line.number()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Optional<String> unusable(ScannedLine row) {

@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.disk.Disk;
 import linkwright.files.Home;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Read;
 

@@ -52,7 +52,10 @@ final class DrawerCommand implements Callable<Integer> {
   @Option(names = "--count", paramLabel = "LOT", description = "A lot that was weighed.")
   private Optional<String> count = Optional.empty();
 
-  @Option(names = "--metal", paramLabel = "METAL", description = "Its metal or solder; without it sterling.")
+  @Option(
+      names = "--metal",
+      paramLabel = "METAL",
+      description = "Its metal or solder; without it sterling.")
   private String metal = "sterling";
 
   @Option(names = "--wire", paramLabel = "SIZE", description = "Its thickness, for wire.")
@@ -175,10 +178,13 @@ final class DrawerCommand implements Callable<Integer> {
         .orElseGet(
             () ->
                 Read.bad(
-                    "There is no lot \"" + name + "\" in the drawer: linkwright drawer lists them."));
+                    "There is no lot \""
+                        + name
+                        + "\" in the drawer: linkwright drawer lists them."));
   }
 
-  private Read<Fact> arrived(Handbook handbook, OptionalDouble t, OptionalDouble l, OptionalDouble g) {
+  private Read<Fact> arrived(
+      Handbook handbook, OptionalDouble t, OptionalDouble l, OptionalDouble g) {
     Reference reference = handbook.reference();
     Read<Metal> found = reference.metal(metal);
     Optional<String> solder = reference.solder(metal).found().map(Solder::id);

@@ -179,8 +179,7 @@ final class ListCommand {
         .toList();
   }
 
-  private static Object mm(
-      Optional<UsualSizes> usual, Function<UsualSizes, OptionalDouble> which) {
+  private static Object mm(Optional<UsualSizes> usual, Function<UsualSizes, OptionalDouble> which) {
     OptionalDouble mm = usual.map(which).orElse(OptionalDouble.empty());
     return mm.isPresent() ? mm.getAsDouble() : "";
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.cli.console.BadName;
 import linkwright.cli.console.Choices;
+import linkwright.cli.console.Device;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.TraceFile;
@@ -91,7 +92,8 @@ public final class Starting {
     choices.problems().forEach(problem -> told.add(problem.sentence()));
     Settings settings = choices.settings();
     String device = choices.device(here, home);
-    String parting = Start.run(home, settings, device, display.get(), job, led, told);
+    String parting =
+        Start.run(home, settings, device, display.get(), job, led, told, Device.clock(here));
     if (!parting.isEmpty()) {
       here.out().say(parting);
     }

@@ -30,8 +30,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Enters the rows of a CSV file (RFC 4180): all of them, or none and what is wrong with them.",
       "Units stand in the headings, blank (mm), or in the cells; a decimal comma is heeded.",
-      "Rows that were exported from the same job are known by number and when, and left out;",
-      "rows that say what stands there already are asked about."
+      "Rows that were exported from the same job are known by number and when, and left out.",
+      "Rows that say what stands there already are asked about."
     },
     footer = {
       "",
@@ -89,8 +89,7 @@ final class TakeInCommand implements Callable<Integer> {
     }
     Handbook own = book.orThrow().handbook();
     return enter(
-        TakenIn.job(
-            name, table, book.orThrow().entries(), state, Standing.of(state, own), own),
+        TakenIn.job(name, table, book.orThrow().entries(), state, Standing.of(state, own), own),
         Optional.of(book.orThrow().path()));
   }
 

@@ -18,8 +18,12 @@ final class Clocks {
       "The computer's clock moved, or it slept. Timers go on from where they were: look at the"
           + " pieces.";
 
-  static final String SET_BACK =
+  private static final String SET_BACK =
       "The computer's clock went back since a timer was set. It begins anew: look at the pieces.";
+
+  private static final String SET_FORWARD =
+      "The computer's clock was set forward since a timer was set. It runs by how long it really"
+          + " was: look at the pieces.";
 
   private Clocks() {}
 
@@ -33,8 +37,32 @@ final class Clocks {
     return runs && by.abs().compareTo(SLIGHT) > 0 ? next.trouble(MOVED) : next;
   }
 
+  /** The model with that told, if the clock was set since a timer of that job was. */
+  static Model told(Model model, List<Entry> entries, OpenJob job) {
+    if (wentBack(entries, job, model.now())) {
+      return model.trouble(SET_BACK);
+    }
+    return wentOn(entries, job, model) ? model.trouble(SET_FORWARD) : model;
+  }
+
+  /** Whether the clock is known to have been set forward since a timer that runs was set. */
+  private static boolean wentOn(List<Entry> entries, OpenJob job, Model model) {
+    List<EntryId> running =
+        job.state().timers().running().stream().map(timer -> timer.id()).toList();
+    return entries.stream()
+        .filter(entry -> running.contains(entry.id()))
+        .anyMatch(
+            entry ->
+                !model
+                    .bench()
+                    .mind()
+                    .moves()
+                    .age(entry.at(), model.now())
+                    .equals(Duration.between(entry.at(), model.now())));
+  }
+
   /** Whether a timer that runs was set later than it is now. */
-  static boolean wentBack(List<Entry> entries, OpenJob job, Instant now) {
+  private static boolean wentBack(List<Entry> entries, OpenJob job, Instant now) {
     List<EntryId> running =
         job.state().timers().running().stream().map(timer -> timer.id()).toList();
     return entries.stream()

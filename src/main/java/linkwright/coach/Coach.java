@@ -159,7 +159,7 @@ public final class Coach implements MessageCases<Turn> {
     Handbook handbook = all.forJob(message.slug(), message.entries());
     OpenJob job =
         OpenJob.of(message, handbook, model.settings())
-            .steadied(model.ran(message.slug()), model.now(), model.steady());
+            .steadied(model.ran(message.slug()), model);
     Model next = model.with(handbook).with(job).with(new Writing.Nothing());
     if (readAnew) {
       return Places.of(model).readAnew(next);
@@ -168,8 +168,8 @@ public final class Coach implements MessageCases<Turn> {
       next = next.trouble(LookRound.whyToLook(message.told()));
     } else if (!message.told().isEmpty()) {
       next = next.trouble(message.told().get(0));
-    } else if (Clocks.wentBack(message.entries(), job, model.now())) {
-      next = next.trouble(Clocks.SET_BACK);
+    } else {
+      next = Clocks.told(next, message.entries(), job);
     }
     return LookRound.opened(model, next, job);
   }
@@ -190,7 +190,7 @@ public final class Coach implements MessageCases<Turn> {
             .job()
             .get()
             .after(message.entries(), model.handbook(), model.settings())
-            .steadied(model.job().get().state().timers(), model.now(), model.steady());
+            .steadied(model.job().get().state().timers(), model);
     Model next = model.with(job).with(new Writing.Nothing());
     if (model.writing() instanceof Writing.Pending pending) {
       next = next.with(pending.held()).with(pending.notice());

@@ -67,8 +67,7 @@ final class DueWaits {
     }
     return model.held().place() == PlaceId.BENCH
         ? BenchAnswers.toDue(model)
-        : Turn.goTo(
-            called(model, wait).toward(Optional.of(wait.slug())), PlaceId.BENCH);
+        : Turn.goTo(called(model, wait).toward(Optional.of(wait.slug())), PlaceId.BENCH);
   }
 
   private static Model called(Model model, JobWait wait) {

@@ -66,7 +66,8 @@ final class EverywhereActs {
         AcrossRoom.shown(next)
             ? next
             : next.told(
-                "No count stands here; where one does, it fills the screen. {do:across} ends that."));
+                "No count stands here; where one does, it fills the screen. {do:across} ends"
+                    + " that."));
   }
 
   private static boolean reaches(Model model) {

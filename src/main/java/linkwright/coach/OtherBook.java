@@ -24,7 +24,8 @@ final class OtherBook {
   /** The same statement for the next book, when it could not be written; empty for all else. */
   static Optional<Turn> says(Model model, Writing.Pending pending) {
     Optional<String> tried = book(model, pending.asked());
-    return tried.flatMap(slug -> statement(pending.asked()).flatMap(said -> next(model, slug, said)))
+    return tried
+        .flatMap(slug -> statement(pending.asked()).flatMap(said -> next(model, slug, said)))
         .map(
             effect ->
                 new Turn(

@@ -177,7 +177,7 @@ public final class Pages {
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
     KeyMap keys = model.settings().keys();
     back(model).filter(way -> !hasKeyOf(way, open, keys)).ifPresent(open::add);
-    if (model.job().filter(job -> !job.lookOnly()).isPresent()) {
+    if (place.undoes(model) && model.job().filter(job -> !job.lookOnly()).isPresent()) {
       open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));

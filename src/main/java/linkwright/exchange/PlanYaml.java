@@ -66,7 +66,9 @@ public final class PlanYaml {
     List<String> remarks = new ArrayList<>(plan.remarks());
     remarks.addAll(SolderHeat.of(plan.wish().metal(), reference, UnitStyle.METRIC));
     values.put("remarks", remarks);
-    values.put("fineness", FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference, UnitStyle.METRIC));
+    values.put(
+        "fineness",
+        FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference, UnitStyle.METRIC));
     return values;
   }
 

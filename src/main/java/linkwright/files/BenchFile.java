@@ -25,9 +25,9 @@ import linkwright.bench.OwnSolder;
 import linkwright.bench.Pickle;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.job.PriceList;
 import linkwright.quantity.Length;
 import linkwright.quantity.Problem;
@@ -135,9 +135,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     if (!Files.exists(path)) {
       return new BenchFile(trouble);
     }
-    return Home.read(path, trouble)
-        .map(BenchFile::of)
-        .orElseGet(() -> new BenchFile(trouble));
+    return Home.read(path, trouble).map(BenchFile::of).orElseGet(() -> new BenchFile(trouble));
   }
 
   /**
@@ -164,8 +162,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
       List<Problem> wrong = new ArrayList<>(after.problems());
       List<Problem> old = before.known(reference).problems();
       wrong.removeIf(
-          problem ->
-              old.stream().anyMatch(each -> each.wrong().equals(problem.wrong())));
+          problem -> old.stream().anyMatch(each -> each.wrong().equals(problem.wrong())));
       if (!wrong.isEmpty()) {
         return Read.bad(wrong.get(0).wrong() + " " + wrong.get(0).expected());
       }
@@ -285,8 +282,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     from.require("currency", "Write currency: EUR; without it a price is a bare number.");
     String currency = from.textOrEmpty("currency");
     Optional<YamlFields> perG = from.group(PriceList.METAL_PER_G, "the prices of metals");
-    Map<String, Double> metals =
-        perG.map(group -> group.all(Values::notNegative)).orElse(Map.of());
+    Map<String, Double> metals = perG.map(group -> group.all(Values::notNegative)).orElse(Map.of());
     perG.ifPresent(
         group ->
             group
@@ -294,7 +290,9 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
                 .forEach(
                     name -> {
                       Mark at = group.place(name).getStartMark();
-                      priced.add(new PricedMetal(from.problems().file(), name, at.getLine() + 1, at.getColumn() + 1));
+                      priced.add(
+                          new PricedMetal(
+                              from.problems().file(), name, at.getLine() + 1, at.getColumn() + 1));
                     }));
     Map<String, Double> others = new LinkedHashMap<>();
     for (String name : PriceList.NAMES) {

@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlText;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Problem;
@@ -38,7 +40,7 @@ public final class Checking {
   /** Finds the problems of a job book, which knows more than its file. */
   public interface BookCheck {
     /** Every problem of the book there, located. */
-    List<Problem> problems(Path book, Library library);
+    List<Problem> problems(Path book, Supplier<Library> library);
   }
 
   private final Home home;
@@ -49,6 +51,7 @@ public final class Checking {
   private final List<YamlFields> plans = new ArrayList<>();
   private final List<Path> books = new ArrayList<>();
   private final List<BenchFile> benches = new ArrayList<>();
+  private Optional<LibraryReading> reading = Optional.empty();
   private Library library;
 
   private Checking(
@@ -96,15 +99,15 @@ public final class Checking {
   private void everything() {
     library = Library.load(home);
     problems.addAll(written(home));
-    check(home.books(problems));
-    check(home.studentBooks(problems));
+    check(home.books(problems), () -> library);
+    check(home.studentBooks(problems), () -> library);
     drawer();
   }
 
   private void drawer() {
     Path drawer = home.drawer();
     if (Files.exists(drawer, LinkOption.NOFOLLOW_LINKS)) {
-      here(drawer).ifPresent(book -> check(List.of(book)));
+      here(drawer).ifPresent(book -> check(List.of(book), () -> library));
     }
   }
 
@@ -116,23 +119,37 @@ public final class Checking {
   }
 
   private void these(List<Path> paths) {
-    LibraryReading reading = Library.reading(home);
-    reading.nextLayer();
     for (Path path : paths) {
       if (Files.isDirectory(path)) {
-        Home.yamlIn(path, 8, problems).forEach(file -> file(file, reading));
+        Home.yamlIn(path, 8, problems).forEach(this::file);
       } else {
-        file(path, reading);
+        file(path);
       }
     }
-    library = reading.library();
-    check(books);
+    // All that ships is read while a book is; where neither a book nor anything else asks for it,
+    // nobody waits for it.
+    CompletableFuture<Library> read =
+        reading.isEmpty() && plans.isEmpty() && books.isEmpty() && benches.isEmpty()
+            ? CompletableFuture.completedFuture(library)
+            : CompletableFuture.supplyAsync(() -> reading().library());
+    check(books, read::join);
+    library = read.join();
     plans.forEach(plan -> PlanFile.of(plan, library));
     benches.forEach(bench -> problems.addAll(bench.known(library.reference()).problems()));
     checked.forEach(list -> problems.addAll(list.all()));
   }
 
-  private void file(Path path, LibraryReading reading) {
+  /** What ships and is the user's, so that the files to check can be laid over it. */
+  private LibraryReading reading() {
+    if (reading.isEmpty()) {
+      LibraryReading begun = Library.reading(home);
+      begun.nextLayer();
+      reading = Optional.of(begun);
+    }
+    return reading.get();
+  }
+
+  private void file(Path path) {
     if (home.keepsBook(path) || isBook(path)) {
       here(path).ifPresent(books::add);
       return;
@@ -148,18 +165,18 @@ public final class Checking {
       return;
     }
     if (document.get() instanceof MappingNode mapping) {
-      keyed(new YamlFields(mapping, "this file", list), file.get(), reading);
+      keyed(new YamlFields(mapping, "this file", list), file.get());
     } else {
       checked.remove(list);
       problems.addAll(TriedFile.of(file.get()).problems());
     }
   }
 
-  private void keyed(YamlFields fields, DataFile file, LibraryReading reading) {
+  private void keyed(YamlFields fields, DataFile file) {
     Optional<DataKind> kind = DataKind.of(fields);
     if (kind.isPresent()) {
       fields.format();
-      reading.read(fields, kind.get());
+      reading().read(fields, kind.get());
     } else if (PLAN_KEYS.stream().anyMatch(fields::names)) {
       plans.add(fields);
     } else if (BENCH_KEYS.stream().anyMatch(fields::names)) {
@@ -203,7 +220,7 @@ public final class Checking {
     }
   }
 
-  private void check(List<Path> found) {
-    found.forEach(book -> problems.addAll(bookCheck.problems(book, library)));
+  private void check(List<Path> found, Supplier<Library> read) {
+    found.forEach(book -> problems.addAll(bookCheck.problems(book, read)));
   }
 }

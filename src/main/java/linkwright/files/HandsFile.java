@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlScalar;
 import linkwright.quantity.Problem;
 

@@ -229,7 +229,7 @@ public record Home(Path folder) {
               .sorted()
               .toList());
     } catch (IOException | java.io.UncheckedIOException trouble) {
-      return Read.bad("The folder cannot be read: " + why(trouble));
+      return Read.bad("The folder " + folder + " cannot be read: " + why(trouble));
     }
   }
 }

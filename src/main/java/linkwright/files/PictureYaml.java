@@ -1,8 +1,8 @@
 package linkwright.files;
 
 import java.util.List;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.reference.Picture;
 import linkwright.reference.PicturePanel;
 import linkwright.reference.PictureStroke;

@@ -17,8 +17,8 @@ import java.util.stream.Collectors;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.exchange.PlanFileText;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlText;
 import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
@@ -159,7 +159,8 @@ public record PlanFile(
         .ifPresent((Clasp clasp) -> texts.put(WishKeys.CLASP_LENGTH, clasp.id()));
   }
 
-  private static void tell(YamlFields from, Map<String, YamlFields> groups, String key, String sentence) {
+  private static void tell(
+      YamlFields from, Map<String, YamlFields> groups, String key, String sentence) {
     int dot = key.indexOf('.');
     if (dot < 0) {
       from.wrongValue(key, sentence, "");

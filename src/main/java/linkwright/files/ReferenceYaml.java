@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.reference.Clasp;
 import linkwright.reference.Family;
-import linkwright.reference.PublishedFigure;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Range;
 import linkwright.reference.Solder;
 import linkwright.reference.Tool;
@@ -121,7 +121,8 @@ final class ReferenceYaml {
     return from.sound() ? Optional.of(metal) : Optional.empty();
   }
 
-  private static void softBelowHard(YamlFields from, String what, PublishedFigure soft, PublishedFigure hard) {
+  private static void softBelowHard(
+      YamlFields from, String what, PublishedFigure soft, PublishedFigure hard) {
     if (soft.value() > hard.value() && hard.value() > 0) {
       from.wrong(
           what + "-soft-mpa",
@@ -138,7 +139,9 @@ final class ReferenceYaml {
             group -> {
               double value = group.value("is", Values::aboveNothing, 0.0);
               String source = group.text("source");
-              return group.sound() ? Optional.of(new PublishedFigure(value, source)) : Optional.empty();
+              return group.sound()
+                  ? Optional.of(new PublishedFigure(value, source))
+                  : Optional.empty();
             })
         .orElse(NO_FIGURE);
   }

@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.Values;
+import linkwright.files.yaml.YamlFields;
 import linkwright.quantity.Read;
 import linkwright.quantity.Share;
 import linkwright.quantity.Span;
-import linkwright.routine.StepCounting;
+import linkwright.routine.AfterFault;
 import linkwright.routine.ChainEnds;
 import linkwright.routine.Finding;
 import linkwright.routine.Hazard;
@@ -24,9 +24,9 @@ import linkwright.routine.RoutineDetail;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepDetail;
 import linkwright.routine.StepId;
-import linkwright.routine.AfterFault;
 import linkwright.routine.Wait;
 import linkwright.routine.WaitEnds;
 import linkwright.routine.WaitId;
@@ -52,7 +52,8 @@ final class RoutineYaml {
     Makes makes = from.value("makes", Values.word(Makes::of, Makes.words()), Makes.CHAIN);
     String plan = from.textOrEmpty("plan");
     List<String> patterns = from.texts("patterns");
-    ChainEnds ends = from.optional("ends", Values.word(ChainEnds::of, ChainEnds.words())).orElse(ChainEnds.NONE);
+    ChainEnds ends =
+        from.optional("ends", Values.word(ChainEnds::of, ChainEnds.words())).orElse(ChainEnds.NONE);
     if (makes == Makes.CHAIN) {
       from.require("ends", "Write ends: rings, or ends: links.");
     }
@@ -105,7 +106,8 @@ final class RoutineYaml {
               group.sound();
             });
     StepCounting counts =
-        from.optional("counts", Values.word(StepCounting::of, StepCounting.words())).orElse(StepCounting.NOTHING);
+        from.optional("counts", Values.word(StepCounting::of, StepCounting.words()))
+            .orElse(StepCounting.NOTHING);
     List<Hazard> does = from.list("does", Values.word(Hazard::of, Hazard.words()));
     boolean rinses = from.flag("rinse");
     String doText = from.text("do");
@@ -173,7 +175,8 @@ final class RoutineYaml {
     String sees = from.text("sees");
     String means = from.text("means");
     String remedy = from.text("remedy");
-    AfterFault then = from.value("then", Values.word(AfterFault::of, AfterFault.words()), AfterFault.CARRY_ON);
+    AfterFault then =
+        from.value("then", Values.word(AfterFault::of, AfterFault.words()), AfterFault.CARRY_ON);
     Stage backTo = new Stage(from.textOrEmpty("back-to"));
     String reason = from.textOrEmpty("reason");
     return from.sound()

@@ -28,14 +28,24 @@ final class Belief {
   /** So many of the likeliest to be misread are weighed in all combinations. */
   private static final int SUSPECTS = 5;
 
+  /** How much of a normal distribution lies within one standard deviation. */
+  private static final double ONE_SPREAD = 0.682689492;
+
+  private static final int HALVINGS = 20;
+
+  /** What weighs less of the whole is left out where a spread is looked for. */
+  private static final double SLIGHT = 1e-4;
+
   private final double[] mean;
   private final double[][] covariance;
   private final double share;
+  private final List<Hypothesis> parts;
 
-  private Belief(double[] mean, double[][] covariance, double share) {
+  private Belief(double[] mean, double[][] covariance, double share, List<Hypothesis> parts) {
     this.mean = mean;
     this.covariance = covariance;
     this.share = share;
+    this.parts = parts;
   }
 
   /** The maker's numbers, in standard deviations of the prior, and last the drift in degrees. */
@@ -51,6 +61,51 @@ final class Belief {
   /** How much her pieces differ, as a share of what is usual. */
   double share() {
     return share;
+  }
+
+  /**
+   * Half the width about the mean within which 68.27 of 100 lie of what is believed of a size: one
+   * spread, as it is stated. It is not the square root of the variance, which a small chance of
+   * being far off widens for everybody else.
+   *
+   * @param slope how the size changes with the numbers
+   * @param noise its variance from piece to piece where that is as usual
+   */
+  double spread(double[] slope, double noise) {
+    int count = parts.size();
+    double[] weight = new double[count];
+    double[] off = new double[count];
+    double[] deviation = new double[count];
+    double all = 0;
+    double square = 0;
+    for (int i = 0; i < count; i++) {
+      Hypothesis part = parts.get(i);
+      double[] seen = Triangle.solve(part.root, slope);
+      double scatter = Math.exp(part.logShare);
+      weight[i] = Math.exp(part.logWeight - parts.get(0).logWeight);
+      off[i] = Triangle.dot(slope, part.mean) - Triangle.dot(slope, mean);
+      deviation[i] = Math.sqrt(Triangle.dot(seen, seen) + scatter * scatter * noise);
+      all += weight[i];
+      square += weight[i] * (deviation[i] * deviation[i] + off[i] * off[i]);
+    }
+    double low = 0;
+    double high = 2 * Math.sqrt(square / all);
+    for (int step = 0; step < HALVINGS; step++) {
+      double half = (low + high) / 2;
+      double within = 0;
+      for (int i = 0; i < count; i++) {
+        within +=
+            weight[i]
+                * (NormalTail.lowerTail((half - off[i]) / deviation[i])
+                    - NormalTail.lowerTail((-half - off[i]) / deviation[i]));
+      }
+      if (within < ONE_SPREAD * all) {
+        low = half;
+      } else {
+        high = half;
+      }
+    }
+    return (low + high) / 2;
   }
 
   /** A reading: the piece and which of its readings. */
@@ -207,7 +262,9 @@ final class Belief {
           add(covariance, part, mean, weight);
         }
       }
-      return new Belief(mean, covariance, Math.exp(logShare / all));
+      List<Hypothesis> heavy =
+          parts.stream().filter(part -> part.logWeight - most > Math.log(SLIGHT)).toList();
+      return new Belief(mean, covariance, Math.exp(logShare / all), heavy);
     }
 
     private static void add(double[][] covariance, Hypothesis part, double[] mean, double weight) {

@@ -10,10 +10,8 @@ import java.util.stream.Stream;
  *
  * <p>A measured size is normal about the computed one, with the calipers' noise and what differs
  * from piece to piece; now and then it is misread ({@link Readings}). A size that was not measured
- * but judged is a step: the chance that she says "longer" is Φ((wish − size)/s − 1), with s from
- * the eye's judgement (2 % of the wish) and the piece's own; so a piece a little short may still
- * pass, and the shorter it is the surer she says it. "Right" is a reading of the wish itself with
- * the eye's noise.
+ * but judged says only on which side of what is near enough it seemed to lie ({@link JudgedSize}):
+ * "right" is not a reading of the wish, it is anything within that reach of it.
  */
 final class Evidence {
   /**
@@ -45,12 +43,19 @@ final class Evidence {
       return slope;
     }
 
-    double ownNoiseMm() {
-      return known == ClueKind.MEASURED ? PieceScatter.CALIPER_MM : PieceScatter.EYE_SHARE * mm;
+    boolean isReading() {
+      return known == ClueKind.MEASURED;
     }
 
-    boolean isReading() {
-      return known == ClueKind.MEASURED || known == ClueKind.NEAR_WISH;
+    /** What she says of that size, seen with so much noise of the piece itself. */
+    JudgedSize judged(double sizeMm, double pieceMm) {
+      double nearMm = (ofLength ? Reach.LENGTH_OFF : Reach.WIDTH_OFF_BY) * mm;
+      double spreadMm = Math.hypot(PieceScatter.EYE_SHARE * mm, pieceMm);
+      return switch (known) {
+        case BELOW_WISH -> JudgedSize.below(sizeMm, mm - nearMm, spreadMm);
+        case ABOVE_WISH -> JudgedSize.below(-sizeMm, -mm - nearMm, spreadMm).mirrored();
+        case NEAR_WISH, MEASURED -> JudgedSize.near(sizeMm - mm, nearMm, spreadMm);
+      };
     }
   }
 
@@ -97,6 +102,11 @@ final class Evidence {
     return readings.size();
   }
 
+  /** Whether it says anything of the hands. */
+  boolean saysSomething() {
+    return !readings.isEmpty() || !steps.isEmpty();
+  }
+
   Tried tried() {
     return tried;
   }
@@ -131,16 +141,12 @@ final class Evidence {
     for (Clue step : steps) {
       double own =
           share * (step.ofLength() ? piece.scatter().lengthMm() : piece.scatter().widthMm());
-      double spread = Math.hypot(step.ownNoiseMm(), own);
-      double sign = step.known() == ClueKind.BELOW_WISH ? 1 : -1;
-      double lean = sign * (step.mm() - step.sizeMm(piece.size())) / spread - 1;
-      double hazard = NormalTail.hazard(lean);
+      JudgedSize said = step.judged(step.sizeMm(piece.size()), own);
       double[] change = step.slopeMm(piece, age + 1);
       for (int i = 0; i < slope.length; i++) {
-        double along = sign * change[i] / spread;
-        slope[i] += hazard * along;
+        slope[i] += said.slope() * change[i];
         for (int k = 0; k < slope.length; k++) {
-          curvature[i][k] += hazard * (hazard + lean) * along * sign * change[k] / spread;
+          curvature[i][k] += said.curvature() * change[i] * change[k];
         }
       }
     }

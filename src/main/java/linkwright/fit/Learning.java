@@ -1,6 +1,7 @@
 package linkwright.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,10 +19,14 @@ final class Learning {
   private static final int FULL_STEPS = 4;
   private static final double SETTLED = 2e-3;
 
+  /** What is left at least of a variance that is drawn in. */
+  private static final double LEAST_LEFT = 0.2;
+
   private final Shape shape;
   private final Maker prior;
   private final double[][] root;
   private final List<Evidence> evidence = new ArrayList<>();
+  private Optional<Sensitivity> last = Optional.empty();
 
   Learning(Shape shape, Maker prior, List<Tried> tried, LinkSize wish) {
     this.shape = shape;
@@ -55,6 +60,40 @@ final class Learning {
     return settled(belief);
   }
 
+  /**
+   * The covariance, drawn in or out along what decides a size of the piece looked at last, so that
+   * the spread stated of it is the one that 68 of 100 keep.
+   */
+  private double[][] stated(Belief belief) {
+    double[][] c = belief.covariance();
+    if (last.isPresent()) {
+      Sensitivity piece = last.get();
+      draw(c, belief, piece.lengthMm(), piece.scatter().lengthSquare());
+      draw(c, belief, piece.widthMm(), piece.scatter().widthSquare());
+    }
+    return c;
+  }
+
+  private static void draw(double[][] c, Belief belief, double[] own, double noise) {
+    double[] slope = Arrays.copyOf(own, Belief.SIZE);
+    double[] along = new double[Belief.SIZE];
+    for (int i = 0; i < along.length; i++) {
+      along[i] = Triangle.dot(c[i], slope);
+    }
+    double before = Triangle.dot(along, slope);
+    if (before <= 0) {
+      return;
+    }
+    double spread = belief.spread(slope, noise);
+    double after =
+        Math.max(LEAST_LEFT * before, spread * spread - belief.share() * belief.share() * noise);
+    for (int i = 0; i < along.length; i++) {
+      for (int k = 0; k < along.length; k++) {
+        c[i][k] += (after / before - 1) * along[i] * along[k] / before;
+      }
+    }
+  }
+
   /** Leaves out pieces that this guess could not have formed at all: they pull nowhere. */
   private Belief belief(double[] z, double share) {
     Maker guess = prior.at(root, z);
@@ -66,6 +105,7 @@ final class Learning {
       Optional<Sensitivity> seen =
           Sensitivity.of(shape, piece.tried().blankMm(), formers, guess, root);
       if (seen.isPresent()) {
+        last = piece.saysSomething() ? seen : last;
         readings.add(piece.readings(seen.get(), z));
         piece.addVerdicts(seen.get(), share, slope, curvature);
       }
@@ -75,7 +115,7 @@ final class Learning {
 
   private Maker settled(Belief belief) {
     // Covariance A·C·Aᵀ with C = B·Bᵀ is (A·B)(A·B)ᵀ.
-    double[][] narrowed = Triangle.root(belief.covariance());
+    double[][] narrowed = Triangle.root(stated(belief));
     double[][] spread = new double[Covariance.SIZE][Covariance.SIZE];
     for (int i = 0; i < spread.length; i++) {
       for (int k = 0; k < spread.length; k++) {

@@ -32,6 +32,11 @@ final class NormalTail {
     return Math.log(0.5 + Math.signum(u) * sum / Math.sqrt(2 * Math.PI));
   }
 
+  /** Φ(u). */
+  static double lowerTail(double u) {
+    return Math.exp(logLowerTail(u));
+  }
+
   /** φ(u)/Φ(u): how strongly a verdict pulls; 0 far above, about −u far below. */
   static double hazard(double u) {
     return u < -3 ? fraction(-u) : Math.exp(logDensity(u) - logLowerTail(u));

@@ -11,10 +11,11 @@ public enum Reach {
   /** No former owned comes near the wished width. */
   WIDTH_OFF;
 
-  /** A length that is off by no more than this share is reached. */
+  /** A length that is off by no more than this share is reached. Our own choice. */
   public static final double LENGTH_OFF = 0.03;
 
-  private static final double WIDTH_OFF_BY = 0.08;
+  /** The same of a width. */
+  static final double WIDTH_OFF_BY = 0.08;
 
   /** How near a size comes to a wish. */
   static Reach of(FormedSize size, LinkSize wish) {

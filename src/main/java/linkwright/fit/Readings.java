@@ -76,7 +76,7 @@ record Readings(List<Way> ways, int count) {
                   ? noise[clue.ofLength() ? 0 : 2]
                   : noise[1];
         }
-        m[i][i] += clue.ownNoiseMm() * clue.ownNoiseMm();
+        m[i][i] += PieceScatter.CALIPER_MM * PieceScatter.CALIPER_MM;
         boolean wrong = (misread >> i & 1) == 1;
         if (wrong) {
           double far = Math.max(MISREAD_LEAST_MM, MISREAD_SHARE * clue.mm());

@@ -2,9 +2,9 @@ package linkwright.hands;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.routine.StepCounting;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 
 /**
  * How long something took.

@@ -13,9 +13,9 @@ import java.util.Set;
 
 /**
  * Hot work at a bench, by the words of all its books: a flame is lit from the word that says so
- * until a statement that names that word, in whatever book. No clock tells which of two words came first, so a word
- * that no statement is known to answer stands. Where nothing was said nothing is known, and nothing
- * is open.
+ * until a statement that names that word, in whatever book. No clock tells which of two words came
+ * first, so a word that no statement is known to answer stands. Where nothing was said nothing is
+ * known, and nothing is open.
  *
  * @param stand the words that are not answered, the earliest first
  * @param lastLit book → the last word there by which a flame was lit, answered or not

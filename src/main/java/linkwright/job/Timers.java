@@ -32,10 +32,11 @@ public record Timers(List<TimerRun> running) {
    * by how long ago the computer's clock says they were set.
    *
    * @param before the timers as they ran by the steady clock until now
+   * @param moves by how much the computer's clock was set forward since
    * @param now the moment by the computer's clock
    * @param steady the same moment by the steady clock
    */
-  public Timers steadied(Timers before, Instant now, Instant steady) {
+  public Timers steadied(Timers before, ClockMoves moves, Instant now, Instant steady) {
     Map<EntryId, TimerRun> ran = new HashMap<>();
     before.running().forEach(timer -> ran.put(timer.id(), timer));
     return new Timers(
@@ -43,12 +44,12 @@ public record Timers(List<TimerRun> running) {
             .map(
                 timer ->
                     Optional.ofNullable(ran.get(timer.id()))
-                        .orElseGet(() -> timer.startedAt(steady.minus(age(timer, now)))))
+                        .orElseGet(() -> timer.startedAt(steady.minus(age(timer, moves, now)))))
             .toList());
   }
 
-  private static Duration age(TimerRun timer, Instant now) {
-    Duration age = Duration.between(timer.startedAt(), now);
+  private static Duration age(TimerRun timer, ClockMoves moves, Instant now) {
+    Duration age = moves.age(timer.startedAt(), now);
     return age.isNegative() ? Duration.ZERO : age;
   }
 

@@ -4,9 +4,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import linkwright.routine.AfterFault;
 import linkwright.routine.Remedy;
 import linkwright.routine.Step;
-import linkwright.routine.AfterFault;
 
 /**
  * Redo, scrap or go on, worded so that no length gives the right one away: each time a seed decides

@@ -56,7 +56,8 @@ final class CardItems {
   }
 
   private void card(Caution card) {
-    List<Caution> apart = metFirst(CautionsElsewhere.apart(card, routine, cautions, stems), routine);
+    List<Caution> apart =
+        metFirst(CautionsElsewhere.apart(card, routine, cautions, stems), routine);
     List<String> others =
         apart.stream()
             .flatMap(other -> other.doNot().stream())

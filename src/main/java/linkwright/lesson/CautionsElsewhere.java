@@ -55,7 +55,8 @@ final class CautionsElsewhere {
    * The cards that are apart from one, wherever it stands in a routine; where no step says what is
    * done there, those of no fire and of a kind of work of their own.
    */
-  static List<Caution> apart(Caution card, Routine routine, Map<String, Caution> all, WordStems stems) {
+  static List<Caution> apart(
+      Caution card, Routine routine, Map<String, Caution> all, WordStems stems) {
     Optional<Step> stands =
         routine.steps().stream()
             .filter(step -> step.cautions().contains(card.id()) && !step.does().isEmpty())

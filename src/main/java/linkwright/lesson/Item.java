@@ -51,12 +51,14 @@ public sealed interface Item
     @Override
     public Asked draw(long seed, UnitStyle units) {
       Chance chance = new Chance(seed);
-      return Asked.shuffled(asks, right, WrongAnswers.three(asks, right, pool, chance), after, chance);
+      return Asked.shuffled(
+          asks, right, WrongAnswers.three(asks, right, pool, chance), after, chance);
     }
   }
 
   /** What becomes of a piece: redo, scrap, or go on. */
-  record FateItem(String id, StepId step, String asks, linkwright.routine.AfterFault then, String after)
+  record FateItem(
+      String id, StepId step, String asks, linkwright.routine.AfterFault then, String after)
       implements Item {
     @Override
     public Topic topic() {

@@ -30,8 +30,8 @@ import linkwright.routine.When;
  * What a student can be asked of a routine, from the routine's own data: in the order in which it
  * is taught, the sequence and its dangers first.
  *
- * <p>An item is left out where its wrong answers could not hide the right one ({@link WrongAnswers}), so
- * that none is answered from its wording alone.
+ * <p>An item is left out where its wrong answers could not hide the right one ({@link
+ * WrongAnswers}), so that none is answered from its wording alone.
  */
 public final class QuestionBank {
   private static final int LATER = 8;
@@ -281,7 +281,8 @@ public final class QuestionBank {
         .flatMap(other -> other.wrong().stream())
         .filter(other -> !other.sees().equals(fault.sees()))
         .filter(other -> fault.reason().isEmpty() || !other.reason().equals(fault.reason()))
-        .filter(other -> WrongAnswers.other(fault.means(), List.of(other.means()), stems).size() == 1)
+        .filter(
+            other -> WrongAnswers.other(fault.means(), List.of(other.means()), stems).size() == 1)
         .map(text)
         .toList();
   }
@@ -358,7 +359,8 @@ public final class QuestionBank {
         hidden
             ? WrongAnswers.nearest(asks, right, texts, stems)
             : texts.stream().distinct().filter(text -> !text.equals(right)).toList();
-    boolean asked = hidden ? WrongAnswers.hides(asks, right, pool, stems) : pool.size() >= WrongAnswers.WRONG;
+    boolean asked =
+        hidden ? WrongAnswers.hides(asks, right, pool, stems) : pool.size() >= WrongAnswers.WRONG;
     if (!right.isBlank() && asked) {
       items.add(new Item.TextItem(id(name), topic, step, caution, asks, right, pool, after));
       return true;

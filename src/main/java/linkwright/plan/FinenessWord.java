@@ -24,8 +24,7 @@ public final class FinenessWord {
    * @param reference the rules
    * @param units those in which masses are told; what a law says in grams stands beside
    */
-  public static List<String> of(
-      Metal metal, double massG, Reference reference, UnitStyle units) {
+  public static List<String> of(Metal metal, double massG, Reference reference, UnitStyle units) {
     List<String> words = new ArrayList<>();
     if (metal.finenessPermille().isEmpty()) {
       return words;

@@ -7,8 +7,8 @@ import java.util.Optional;
 import linkwright.link.Pattern;
 import linkwright.quantity.Decimals;
 import linkwright.reference.Clasp;
-import linkwright.reference.PublishedFigure;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Reference;
 
 /**
@@ -145,7 +145,8 @@ public final class HeldFigures {
         .orElseGet(() -> formers.equals(now.formersMm()) ? now : now.withFormers(formers));
   }
 
-  private static PublishedFigure figure(PublishedFigure now, Map<String, String> texts, String name) {
+  private static PublishedFigure figure(
+      PublishedFigure now, Map<String, String> texts, String name) {
     return number(texts, name)
         .filter(held -> held != now.value())
         .map(held -> new PublishedFigure(held, now.source()))

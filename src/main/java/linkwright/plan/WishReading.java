@@ -61,7 +61,8 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           typed
               .needed(WishKeys.METAL, reference::metal, "Name the metal, such as sterling.")
               .map(known -> HeldFigures.metal(known, typed.texts()));
-      Optional<WireSection> wire = wire(WishKeys.WIRE, "Give the wire's thickness, such as 0.9 mm or 19 AWG.");
+      Optional<WireSection> wire =
+          wire(WishKeys.WIRE, "Give the wire's thickness, such as 0.9 mm or 19 AWG.");
       Temper temper = typed.optional(WishKeys.TEMPER, Temper::read).orElse(Temper.SOFT);
       WishedLink link = link();
       WishedRepeat repeat =

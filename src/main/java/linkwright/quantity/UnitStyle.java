@@ -91,8 +91,18 @@ public enum UnitStyle {
   }
 
   /** A stress: megapascals, or thousands of pounds of force per square inch. */
+  public String stress(double mpa) {
+    return Decimals.upTo(mpa / ksi(), this == INCH ? 1 : 0) + (this == INCH ? " ksi" : " MPa");
+  }
+
+  /** Megapascals in the unit of a stress. */
+  private double ksi() {
+    return this == INCH ? 6.894757 : 1;
+  }
+
+  /** A stress with its doubt. */
   public String stress(double mpa, double doubtMpa) {
-    double one = this == INCH ? 6.894757 : 1;
+    double one = ksi();
     int places = this == INCH ? 1 : 0;
     return Decimals.upTo(mpa / one, places)
         + " ± "

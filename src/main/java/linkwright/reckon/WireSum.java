@@ -2,6 +2,7 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.wire.Section;
 import linkwright.wire.WireMass;
@@ -48,6 +49,12 @@ final class WireSum implements Working {
             + ", "
             + Figures.number(density)
             + " g/cm³).");
-    outcome.line("The section is " + Figures.number(area) + " mm².");
+    outcome.line("The section is " + section(area, answers.units()) + ".");
+  }
+
+  private static String section(double mm2, UnitStyle units) {
+    return units == UnitStyle.INCH
+        ? Figures.number(mm2 / (25.4 * 25.4)) + " in²"
+        : Figures.number(mm2) + " mm²";
   }
 }

@@ -74,6 +74,8 @@ public record Routine(
 
   /** Whether a text of a step has a placeholder whose name begins so. */
   public boolean speaksOf(String placeholder) {
-    return steps.stream().flatMap(TextChecks::of).anyMatch(text -> text.contains("{" + placeholder));
+    return steps.stream()
+        .flatMap(TextChecks::of)
+        .anyMatch(text -> text.contains("{" + placeholder));
   }
 }

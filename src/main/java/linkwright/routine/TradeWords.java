@@ -94,6 +94,7 @@ public enum TradeWords {
     pairs.put("residual-current switch", "ground-fault interrupter");
     pairs.put("council", "city");
     pairs.put("petrol", "gasoline");
+    pairs.put("carriage", "shipping");
     pairs.put("metre", "meter");
     pairs.put("litre", "liter");
     pairs.put("neutralise", "neutralize");

@@ -10,13 +10,13 @@ import static linkwright.schema.KeyGroup.whole;
 import static linkwright.schema.KeyGroup.word;
 
 import java.util.Map;
-import linkwright.routine.StepCounting;
+import linkwright.routine.AfterFault;
 import linkwright.routine.ChainEnds;
 import linkwright.routine.Hazard;
 import linkwright.routine.Level;
 import linkwright.routine.Makes;
 import linkwright.routine.RoutinePart;
-import linkwright.routine.AfterFault;
+import linkwright.routine.StepCounting;
 import linkwright.routine.WaitEnds;
 import linkwright.routine.When;
 

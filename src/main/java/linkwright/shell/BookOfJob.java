@@ -3,6 +3,7 @@ package linkwright.shell;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.files.Home;
@@ -24,8 +25,15 @@ import linkwright.text.Slug;
 public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook handbook) {
   private static final String ENDING = ".yaml";
 
-  /** The question whether a job with nearly that name is meant; empty where there is none. */
+  /**
+   * The question whether a job with nearly that name is meant, or why nobody can know; empty where
+   * there is none.
+   */
   public static String near(String job, Home home) {
+    Optional<String> hidden = home.jobsTrouble();
+    if (hidden.isPresent()) {
+      return " " + hidden.get();
+    }
     List<String> slugs = home.books().stream().map(BookOfJob::slug).toList();
     return Nearest.of(job, slugs).map(near -> " Did you mean " + near + "?").orElse("");
   }
@@ -44,6 +52,10 @@ public record BookOfJob(Path path, List<Entry> entries, JobState state, Handbook
   public static Read<BookOfJob> named(String job, Home home, Handbook handbook) {
     Path path = path(job, home);
     if (!Files.isRegularFile(path)) {
+      Optional<String> hidden = home.jobsTrouble();
+      if (hidden.isPresent()) {
+        return Read.bad(hidden.get());
+      }
       return Read.bad("There is no job \"" + job + "\" in the tray." + near(job, home));
     }
     return entries(path, home)

@@ -41,8 +41,10 @@ final class Books {
   private final ChangedElsewhere elsewhere;
   private Optional<BookFile> open = Optional.empty();
   private String person = "";
+  private ClockNotes notes = ClockNotes.NONE;
 
-  Books(Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
+  Books(
+      Home home, String device, InstantSource clock, DraftStore drafts, ReadingProgress patience) {
     this.home = home;
     this.device = device;
     this.clock = clock;
@@ -51,6 +53,10 @@ final class Books {
     this.tray = new Tray(home);
     this.bench = new BenchReading(home);
     this.elsewhere = new ChangedElsewhere(home);
+  }
+
+  void noting(ClockNotes clock) {
+    notes = clock;
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */
@@ -77,7 +83,12 @@ final class Books {
       entries.add(new Entry(number, now, device, person, fact));
       number++;
     }
-    return book.append(entries.stream().map(EntryLines::line).toList()).map(written -> entries);
+    Read<List<Entry>> written =
+        book.append(entries.stream().map(EntryLines::line).toList()).map(lines -> entries);
+    if (written.problem().isEmpty()) {
+      notes.note(now);
+    }
+    return written;
   }
 
   /** Writes facts to the book of another job, which is let go of at once. */
@@ -204,7 +215,7 @@ final class Books {
         device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
-        told(book, handbook),
+        told(book, handbook, drafts.unread(slug)),
         drafts.of(slug),
         book.suspects().stream().map(Books::doubtful).toList(),
         met,
@@ -233,10 +244,11 @@ final class Books {
         line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
-  private static List<String> told(BookFile book, Handbook handbook) {
+  private static List<String> told(BookFile book, Handbook handbook, Optional<String> unreadDraft) {
     List<Problem> problems = new ArrayList<>(book.problems());
     problems.addAll(book.unknownSteps(handbook::routine));
     List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
+    unreadDraft.ifPresent(told::add);
     book.whyReadOnly().ifPresent(told::add);
     return told;
   }
@@ -265,7 +277,8 @@ final class Books {
     return changed
         .problem()
         .<Message>map(Message.Troubled::new)
-        .orElseGet(() -> new Message.BenchRead(changed.orThrow().bench(), Message.From.HERE, List.of()));
+        .orElseGet(
+            () -> new Message.BenchRead(changed.orThrow().bench(), Message.From.HERE, List.of()));
   }
 
   /** Enters facts in the drawer's book; tells what lies there then. */

@@ -26,7 +26,8 @@ public final class NewBook {
       String name,
       List<Fact> facts,
       Handbook handbook) {
-    Books books = new Books(home, device, clock, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
+    Books books =
+        new Books(home, device, clock, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
     Message begun = books.begin(name, facts, handbook);
     books.shut();
     return begun instanceof Message.JobOpened opened

@@ -31,6 +31,7 @@ public final class Performer {
   private final Predicate<String> clipboard;
   private final Home home;
   private final StudentBooks students;
+  private ClockNotes notes = ClockNotes.NONE;
   private boolean left;
   private boolean looks;
   private String parting = "";
@@ -48,7 +49,8 @@ public final class Performer {
   }
 
   /** The same, with someone who is told how far a long reading of the tray has come. */
-  Performer(Home home, String device, InstantSource clock, Runnable bell, ReadingProgress patience) {
+  Performer(
+      Home home, String device, InstantSource clock, Runnable bell, ReadingProgress patience) {
     this(home, device, clock, bell, patience, text -> false);
   }
 
@@ -66,6 +68,18 @@ public final class Performer {
     this.bell = bell;
     this.home = home;
     this.students = new StudentBooks(home, device, clock);
+  }
+
+  /** The same, which notes with each entry how the computer's clock went. */
+  public Performer noting(ClockNotes clock) {
+    notes = clock;
+    books.noting(clock);
+    return this;
+  }
+
+  /** A model that knows whether the clock was set while the program was shut. */
+  public Model clocked(Model model) {
+    return model.clockMoved(notes.moves(model.now()));
   }
 
   /**
@@ -108,16 +122,10 @@ public final class Performer {
       return model;
     }
     Model next =
-        books
-            .drawerElsewhere(model.handbook())
-            .map(message -> take(model, message))
-            .orElse(model);
+        books.drawerElsewhere(model.handbook()).map(message -> take(model, message)).orElse(model);
     return next.held().form().isPresent()
         ? next
-        : books
-            .benchElsewhere(next.handbook())
-            .map(message -> take(next, message))
-            .orElse(next);
+        : books.benchElsewhere(next.handbook()).map(message -> take(next, message)).orElse(next);
   }
 
   /** Whether something is left that is done while no key waits. */

@@ -63,6 +63,7 @@ public final class Start {
    * @param job the book to open at once, if any
    * @param led the place to come to at once, if any
    * @param told what was found wrong before, told on the first screen
+   * @param notes how this machine's clock went
    */
   public static String run(
       Home home,
@@ -71,10 +72,12 @@ public final class Start {
       Display shown,
       Optional<String> job,
       Optional<Message.Led> led,
-      List<String> told) {
+      List<String> told,
+      ClockNotes notes) {
     InstantSource clock = InstantSource.system();
     ReadingDisplay display = new ReadingDisplay(shown, clock);
-    Performer performer = new Performer(home, device, clock, display::bell, display, display::copy);
+    Performer performer =
+        new Performer(home, device, clock, display::bell, display, display::copy).noting(notes);
     try (display) {
       Display.GridSize size = display.size();
       // Reading takes a moment on a slow machine; the screen says so meanwhile.
@@ -90,7 +93,7 @@ public final class Start {
               size.columns(),
               size.rows());
       Optional<String> worked = led.isPresent() ? Optional.empty() : job;
-      model = performer.begin(model, Demo.facts(library), worked);
+      model = performer.begin(performer.clocked(model), Demo.facts(library), worked);
       if (led.isPresent()) {
         // Whoever is led to a place beside the work looks at a job and enters nothing in it.
         model = job.isPresent() ? performer.look(model, job.get()) : model;

@@ -236,6 +236,7 @@ final class Utterances {
   }
 
   private static String plain(String text) {
-    return ActMention.fill(text, act -> "its key");
+    // A gap parts a title from what it belongs to, where it is read.
+    return ActMention.fill(text, act -> "its key").replaceAll("(?<=\\S) {2,}", ", ");
   }
 }

@@ -9,10 +9,10 @@ import linkwright.hands.Pace;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.TimeSheet;
-import linkwright.routine.StepCounting;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /**

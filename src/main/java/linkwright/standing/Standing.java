@@ -272,7 +272,8 @@ public record Standing(
                 Pile pile = state.piles().of(kind);
                 left.put(
                     kind,
-                    StillToDo.of(part.pieces(), pile, part.usualLoss(), UsualFigures.CHANCE, NO_LIMIT)
+                    StillToDo.of(
+                            part.pieces(), pile, part.usualLoss(), UsualFigures.CHANCE, NO_LIMIT)
                         .madeAnew());
               }
               // The blank is that of the piece named first, unless rings are all it makes.

@@ -36,7 +36,8 @@ class EntryTimeTest {
       int[] steps = {1, 1_000, 1_000_000, 1_000_000_000};
       int step = steps[chance.nextInt(4)];
       Instant at =
-          Instant.ofEpochSecond(chance.nextLong(-62_000_000_000L, 253_000_000_000L), nanos / step * step);
+          Instant.ofEpochSecond(
+              chance.nextLong(-62_000_000_000L, 253_000_000_000L), nanos / step * step);
       StringBuilder text = new StringBuilder(at.toString());
       assertThat(ours(text.toString())).as("seed %d, round %d", seed, round).contains(at);
       text.setCharAt(chance.nextInt(text.length()), letters.charAt(chance.nextInt(19)));
@@ -44,7 +45,9 @@ class EntryTimeTest {
         text.deleteCharAt(chance.nextInt(text.length()));
       }
       String wrong = text.toString();
-      assertThat(ours(wrong)).as("seed %d, round %d: %s", seed, round, wrong).isEqualTo(theirs(wrong));
+      assertThat(ours(wrong))
+          .as("seed %d, round %d: %s", seed, round, wrong)
+          .isEqualTo(theirs(wrong));
     }
   }
 }

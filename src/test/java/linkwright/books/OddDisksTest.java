@@ -57,7 +57,8 @@ class OddDisksTest {
     @Timeout(5)
     void is_told_by_check_and_not_read(String device) {
       assertThat(
-              Checking.check(new Home(folder), List.of(Path.of(device)), CheckedLate.BOOKS, Map.of()))
+              Checking.check(
+                  new Home(folder), List.of(Path.of(device)), CheckedLate.BOOKS, Map.of()))
           .isNotEmpty();
     }
 

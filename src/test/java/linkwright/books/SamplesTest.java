@@ -51,7 +51,8 @@ class SamplesTest {
 
   /** What a home holds beside its folders. */
   private static final Set<String> OWN =
-      Set.of("bench", "devices", "drawer", "hands", "keys", "plan", "settings", "students", "tried");
+      Set.of(
+          "bench", "devices", "drawer", "hands", "keys", "plan", "settings", "students", "tried");
 
   @TempDir Path folder;
 

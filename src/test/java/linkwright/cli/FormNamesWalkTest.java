@@ -106,8 +106,7 @@ class FormNamesWalkTest {
 
   @Test
   void a_fields_name_is_never_its_value() throws IOException {
-    line.typing(
-        List.of("", "card", "card customer: Ida", "card", "quit"), "walk", "--plain");
+    line.typing(List.of("", "card", "card customer: Ida", "card", "quit"), "walk", "--plain");
     line.typing(List.of("", "weigh", "length", "esc", "quit"), "walk", "--plain");
     assertThat(line.out()).contains("“length” names a field. Empty now. To set it write its name");
     assertThat(line.out()).doesNotContain("does not begin with a number");

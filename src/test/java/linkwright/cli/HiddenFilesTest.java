@@ -46,6 +46,10 @@ class HiddenFilesTest {
           .contains("jobs is not a folder: move it away.")
           .doesNotContain("tray is empty", "No job is in the tray");
     }
+    for (String command : List.of("plan gate", "export gate")) {
+      assertThat(line.run(command.split(" ", -1))).as(command).isNotZero();
+      assertThat(line.err()).as(command).contains("jobs is not a folder: move it away.");
+    }
     assertThat(line.start(StartOptions.NONE)).isEqualTo(Exit.PROBLEMS);
     assertThat(line.out() + line.err()).contains("is not a folder").doesNotContain("Links:");
     assertThat(line.home().resolve("jobs")).hasContent("a file");

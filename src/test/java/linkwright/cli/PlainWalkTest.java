@@ -127,7 +127,8 @@ class PlainWalkTest {
                     .filter(
                         each ->
                             each.matches(
-                                ".*kind: (pieces|wire-cut|step-|redo-|test-|sample-|trial-|timer-|hot-work).*"))
+                                ".*kind:"
+                                    + " (pieces|wire-cut|step-|redo-|test-|sample-|trial-|timer-|hot-work).*"))
                     .count();
             if (kept < told[0]) {
               tooEarly.add(heard);
@@ -270,7 +271,8 @@ class PlainWalkTest {
                   .containsPattern(
                       word.endsWith("brief")
                           ? "Brief: one line"
-                          : "A flame is lit since [^.]*\\. “shut” says: every flame out, gas shut"));
+                          : "A flame is lit since [^.]*\\. “shut” says: every flame out, gas"
+                                + " shut"));
       assertThat(line.out())
           .containsPattern(
               "Left\\. [^\n]*\nLit at [0-9: A-Za-z]*: every flame out, gas shut\\?\n\\z");

@@ -2,19 +2,8 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
-import java.util.Optional;
 import linkwright.coach.content.Page;
-import linkwright.coach.kernel.Effect;
-import linkwright.coach.kernel.Message;
-import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.Turn;
-import linkwright.coach.keys.Act;
-import linkwright.coach.keys.KeyNames;
-import linkwright.job.Entry;
 import linkwright.job.Fact;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,73 +21,12 @@ class CommittedThenShownTest {
           + " esc k n h i ctrl-k x w h y ctrl-k u esc m n a enter 8 space m i n ctrl-k enter esc i n"
           + " 9 space g ctrl-k ctrl-k u esc c enter enter esc r enter esc esc p esc b space";
 
-  /** A disk of which one write fails, or each is slow. */
-  private static final class Disk {
-    private Model model;
-    private final List<Fact> book = new ArrayList<>();
-    private final Deque<Effect.KeepFacts> slow = new ArrayDeque<>();
-    private final int fails;
-    private final boolean late;
-    private int number;
-    private int writes;
-
-    Disk(Bencher bench, int fails, boolean late) {
-      this.model = bench.model();
-      this.number = bench.entries().size();
-      this.fails = fails;
-      this.late = late;
-    }
-
-    void press(String key) {
-      take(new Message.KeyPressed(KeyNames.read(key).orElseThrow()));
-    }
-
-    private void take(Message message) {
-      Turn turn = Coach.update(model, message);
-      model = turn.model();
-      for (Effect effect : turn.effects()) {
-        if (effect instanceof Effect.KeepFacts keep) {
-          slow.add(keep);
-          if (!late) {
-            answer();
-          }
-        }
-      }
-    }
-
-    boolean waits() {
-      return !slow.isEmpty();
-    }
-
-    void answer() {
-      Effect.KeepFacts keep = slow.remove();
-      if (writes++ == fails) {
-        take(new Message.NotKept("The disk is full."));
-        return;
-      }
-      List<Entry> entries = new ArrayList<>();
-      for (Fact fact : keep.facts()) {
-        entries.add(new Entry(++number, model.now(), "bench", fact));
-        book.add(fact);
-      }
-      take(new Message.Kept(entries));
-    }
-
-    Page page() {
-      return Pages.of(model);
-    }
-
-    boolean failed() {
-      return page().open().stream().anyMatch(open -> open.act().equals(Optional.of(Act.TRY_AGAIN)));
-    }
-  }
-
   private static Bencher begun() {
     return Bencher.withTheDemo().press("b").goTo("cut-blanks");
   }
 
-  private static Disk without(String script) {
-    Disk disk = new Disk(begun(), -1, false);
+  private static FaultyDisk without(String script) {
+    FaultyDisk disk = new FaultyDisk(begun(), -1, false);
     for (String key : script.split(" ", -1)) {
       disk.press(key);
     }
@@ -108,18 +36,18 @@ class CommittedThenShownTest {
   @ParameterizedTest
   @ValueSource(strings = {AT_THE_BENCH, ROUND})
   void each_single_write_that_fails_counts_nothing_and_is_tried_again_by_one_key(String script) {
-    Disk whole = without(script);
-    assertThat(whole.writes).as("the script writes").isGreaterThan(5);
-    for (int fails = 0; fails < whole.writes; fails++) {
-      Disk disk = new Disk(begun(), fails, false);
+    FaultyDisk whole = without(script);
+    assertThat(whole.writes()).as("the script writes").isGreaterThan(5);
+    for (int fails = 0; fails < whole.writes(); fails++) {
+      FaultyDisk disk = new FaultyDisk(begun(), fails, false);
       int failures = 0;
       for (String key : script.split(" ", -1)) {
         Page before = disk.page();
-        List<Fact> book = List.copyOf(disk.book);
+        List<Fact> book = List.copyOf(disk.book());
         disk.press(key);
         if (disk.failed()) {
           failures++;
-          assertThat(disk.book).as("write %d", fails).isEqualTo(book);
+          assertThat(disk.book()).as("write %d", fails).isEqualTo(book);
           assertThat(disk.page().chain()).isEqualTo(before.chain());
           assertThat(disk.page().still()).isEqualTo(before.still());
           disk.press("r");
@@ -128,7 +56,7 @@ class CommittedThenShownTest {
         }
       }
       assertThat(failures).as("write %d fails once", fails).isEqualTo(1);
-      assertThat(disk.book).as("write %d", fails).isEqualTo(whole.book);
+      assertThat(disk.book()).as("write %d", fails).isEqualTo(whole.book());
       assertThat(disk.page()).as("write %d", fails).isEqualTo(whole.page());
     }
   }
@@ -137,8 +65,8 @@ class CommittedThenShownTest {
   @ValueSource(strings = {AT_THE_BENCH, ROUND})
   void keys_pressed_while_a_write_is_slow_wait_and_are_read_against_what_it_leads_to(
       String script) {
-    Disk whole = without(script);
-    Disk slow = new Disk(begun(), -1, true);
+    FaultyDisk whole = without(script);
+    FaultyDisk slow = new FaultyDisk(begun(), -1, true);
     int between = 0;
     for (String key : script.split(" ", -1)) {
       Page before = slow.page();
@@ -155,18 +83,18 @@ class CommittedThenShownTest {
     while (slow.waits()) {
       slow.answer();
     }
-    assertThat(slow.book).isEqualTo(whole.book);
+    assertThat(slow.book()).isEqualTo(whole.book());
     assertThat(slow.page()).isEqualTo(whole.page());
   }
 
   @Test
   void what_is_given_up_was_never_there() {
-    Disk disk = new Disk(begun(), 0, false);
+    FaultyDisk disk = new FaultyDisk(begun(), 0, false);
     Page before = disk.page();
     disk.press("space");
     assertThat(disk.failed()).isTrue();
     disk.press("esc");
-    assertThat(disk.book).isEmpty();
+    assertThat(disk.book()).isEmpty();
     assertThat(disk.page().body()).isEqualTo(before.body());
     assertThat(disk.page().told()).contains("not entered");
   }

@@ -66,7 +66,8 @@ class FieldHelpTest {
       }
     }
     assertThat(silent).isEmpty();
-    assertThat(seen.size()).as("sorts of form, of " + Form.Purpose.values().length + ": " + seen)
+    assertThat(seen.size())
+        .as("sorts of form, of " + Form.Purpose.values().length + ": " + seen)
         .isGreaterThan(25);
   }
 

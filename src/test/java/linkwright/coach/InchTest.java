@@ -118,5 +118,5 @@ class InchTest {
   /** A law's limit stands in the law's grams, annealing heat in both, a density has no other. */
   private static final Pattern OTHERS_TEXT =
       Pattern.compile(
-          "limit is|mark is needed|of the metal itself|°F \\(|\\d °C\\)|g/cm³|g/cm3|mm²|limit of");
+          "limit is|mark is needed|of the metal itself|°F \\(|\\d °C\\)|g/cm³|g/cm3|limit of");
 }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** A maker counts joints: 6 of 18 failed. They count by link, each of two joints here. */
 class JointsPlaceTest {
   /** Nine links of the demo wait to be checked. */
-  private static Bencher atTheCheck() {
+  static Bencher atTheCheck() {
     List<Fact> facts = new ArrayList<>(Demo.facts(Bencher.LIBRARY));
     facts.add(new Fact.WireCut(PieceKind.LINK, 9, 42.9));
     List<Stage> stages =

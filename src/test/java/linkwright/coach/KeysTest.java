@@ -135,6 +135,13 @@ class KeysTest {
   }
 
   @Test
+  void at_a_card_it_is_the_card_that_comes_first() {
+    Bencher card = Scenes.of("bench-caution", 80, 24).press("r");
+    assertThat(card.notice())
+        .isEqualTo("Not for now: redo. This card comes first: space when it is read.");
+  }
+
+  @Test
   void every_act_is_explained() {
     for (Act act : Act.values()) {
       assertThat(act.help()).as(act.name()).isNotBlank();

@@ -116,7 +116,7 @@ class ShortageWordsTest {
       Standing after = bench.job().standingWith(cut, bench.now(), Bencher.SHELF);
       bench.take(kept(bench, cut));
       assertThat(after.missing()).isEqualTo(bench.job().standing().missing());
-      String told = ShortageWords.after(before, after, PieceKind.LINK, count);
+      String told = ShortageWords.after(before, after, PieceKind.LINK, "", count);
       int lack = bench.job().standing().missing().getOrDefault(PieceKind.LINK, 0);
       if (lack == 0) {
         assertThat(told).isEmpty();

@@ -125,6 +125,22 @@ class SizesAtStepsTest {
     assertThat(pile(first.equals("long") ? "round" : "long").inRedo()).isZero();
   }
 
+  /** Of the shorter links the wire gives more than of the longer ones. */
+  @Test
+  void the_last_wire_is_told_of_the_size_that_is_cut() {
+    Fact little = new Fact.PlanSet(Wishes.figaro().with(WishKeys.STOCK, "50 mm").texts());
+    Bencher scarce = Bencher.with(new Fact.JobOpened("figaro", "figaro"), little).press("esc");
+    scarce.goTo(cut());
+    StillToDo links = scarce.model().job().orElseThrow().standing().left().get(PieceKind.LINK);
+    String size = scarce.at().size();
+    assertThat(links.of("long").canCut()).isLessThan(links.of("round").canCut());
+    if (size.equals("round")) {
+      scarce.press("i");
+    }
+    scarce.press(links.of("long").canCut() + 1, "space");
+    assertThat(scarce.notice()).startsWith("By the book the wire on hand gives none");
+  }
+
   /** A book of an earlier version said no size: it goes on as it is, and says it from now on. */
   @Test
   void a_book_without_sizes_goes_on() {

@@ -69,9 +69,11 @@ class BenchEditTest {
     Home home = new Home(folder);
     Path file = folder.resolve("bench.yaml");
     Files.writeString(file, BENCH);
-    assertThat(BenchFile.change(home, Map.of("kerf", "thin"), Shipped.reference()).isGood()).isFalse();
+    assertThat(BenchFile.change(home, Map.of("kerf", "thin"), Shipped.reference()).isGood())
+        .isFalse();
     assertThat(Files.readString(file)).isEqualTo(BENCH);
-    assertThat(BenchFile.change(home, Map.of("kerf", "0.2 mm"), Shipped.reference()).isGood()).isTrue();
+    assertThat(BenchFile.change(home, Map.of("kerf", "0.2 mm"), Shipped.reference()).isGood())
+        .isTrue();
     assertThat(BenchFile.load(home).bench().kerfMm()).hasValue(0.2);
   }
 }

@@ -156,7 +156,10 @@ class BenchFileTest {
         .anyMatch(problem -> problem.file().endsWith("bench.yaml"));
     assertThat(
             Checking.check(
-                new Home(folder), List.of(folder.resolve("bench.yaml")), CheckedLate.BOOKS, Map.of()))
+                new Home(folder),
+                List.of(folder.resolve("bench.yaml")),
+                CheckedLate.BOOKS,
+                Map.of()))
         .isNotEmpty();
   }
 }

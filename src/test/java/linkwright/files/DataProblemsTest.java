@@ -307,7 +307,9 @@ class DataProblemsTest {
 
     @Test
     void hasALossOfMoreThanAll() {
-      assertThat(ToldOfFile.of(DataKind.ROUTINES, CUT.replace("pieces:", "usual-loss: 120 %\npieces:")))
+      assertThat(
+              ToldOfFile.of(
+                  DataKind.ROUTINES, CUT.replace("pieces:", "usual-loss: 120 %\npieces:")))
           .anyMatch(
               told -> told.startsWith("6:13: \"usual-loss\": “120 %” is more than the whole."));
     }

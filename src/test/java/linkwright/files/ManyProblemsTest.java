@@ -30,7 +30,8 @@ class ManyProblemsTest {
     String text = IntStream.range(0, lines).mapToObj(line).collect(Collectors.joining("\n"));
     Path path = Files.writeString(folder.resolve("many.yaml"), head + text + "\n");
     long began = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-    List<Problem> told = Checking.check(new Home(folder), List.of(path), CheckedLate.BOOKS, Map.of());
+    List<Problem> told =
+        Checking.check(new Home(folder), List.of(path), CheckedLate.BOOKS, Map.of());
     long took = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - began;
     assertThat(took / 1_000_000).as("milliseconds of processor time").isLessThan(2000);
     return told;

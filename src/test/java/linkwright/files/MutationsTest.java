@@ -160,7 +160,8 @@ class MutationsTest {
   static List<Problem> told(Sort sort, byte[] bytes) throws IOException {
     DataFile file = new DataFile("it.yaml", bytes);
     return switch (sort) {
-      case BOOK, OLD_BOOK, DRAWER -> CheckedLate.BOOKS.problems(written("it.yaml", bytes), LIBRARY);
+      case BOOK, OLD_BOOK, DRAWER ->
+          CheckedLate.BOOKS.problems(written("it.yaml", bytes), () -> LIBRARY);
       case PLAN -> PlanFile.of(file, LIBRARY).problems();
       case TRIED -> TriedFile.of(file).problems();
       case SETTINGS -> UserSettings.of(file).problems();

@@ -11,8 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import linkwright.reference.Family;
-import linkwright.reference.PublishedFigure;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Reference;
 import org.junit.jupiter.api.Test;
 

@@ -161,7 +161,9 @@ final class ShippedReferenceTest {
 
   @Nested
   final class Fineness {
-    /** Hallmarking Act 1973, schedule 1, part II, 12A to 12D: articles that weigh less are exempt. */
+    /**
+     * Hallmarking Act 1973, schedule 1, part II, 12A to 12D: articles that weigh less are exempt.
+     */
     @Test
     void theUkExemptsOnlyWhatWeighsLess() {
       assertThat(rule("UK", Family.SILVER).needsMark(7.77)).isFalse();

@@ -18,14 +18,13 @@ class ShippedSourcesTest {
   /** Standards, statutes and offices, institutes, handbooks, makers' public sheets. */
   private static final Pattern NAMED =
       Pattern.compile(
-          "NIST|CRC Handbook|Callister, (Materials Science|table)|ISO \\d+|ASTM|BS \\d+"
-              + "|ESPI Metals, data sheet|Little Falls Alloys, wire maker, data sheet"
-              + "|Austral Wright Metals, data sheet|Kemper, data sheet|KME, data sheet"
-              + "|Bruno Welz, data sheet|Olin Brass, data sheet|Wieland K32"
-              + "|Copper Development Association, (publication|alloy data)"
-              + "|Hallmarking Act 1973|Hallmarking Convention|SI \\d{4}/\\d+|Waarborgwet|Waarborgbesluit"
-              + "|FeinGehG|\\d+ U\\.?S\\.?C\\.? \\d+|\\d+ CFR|Regulation \\(EC\\)"
-              + "|silver-copper phase diagram");
+          "NIST|CRC Handbook|Callister, (Materials Science|table)|ISO \\d+|ASTM|BS \\d+|ESPI"
+              + " Metals, data sheet|Little Falls Alloys, wire maker, data sheet|Austral Wright"
+              + " Metals, data sheet|Kemper, data sheet|KME, data sheet|Bruno Welz, data sheet|Olin"
+              + " Brass, data sheet|Wieland K32|Copper Development Association, (publication|alloy"
+              + " data)|Hallmarking Act 1973|Hallmarking Convention|SI"
+              + " \\d{4}/\\d+|Waarborgwet|Waarborgbesluit|FeinGehG|\\d+ U\\.?S\\.?C\\.? \\d+|\\d+"
+              + " CFR|Regulation \\(EC\\)|silver-copper phase diagram");
 
   private static final Pattern MARKED =
       Pattern.compile("common practice, no source|no source:|from memory");

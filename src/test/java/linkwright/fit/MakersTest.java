@@ -2,29 +2,57 @@ package linkwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Map;
-import org.junit.jupiter.api.Test;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * How good the proposals are, beside an oracle that knows its maker. Fewer makers than the
- * benchmark has, and always the same ones. Prints the figures.
+ * How good the proposals are, and whether the stated spread holds, beside an oracle that knows its
+ * maker: every row of the benchmark with fewer makers, always the same ones. Prints the figures.
  */
 class MakersTest {
   private static final long SEED = 20_261_126;
-  private static final int MAKERS = 250;
+  private static final int MAKERS = 100;
+  private static final int PIECES = 3;
 
   /**
-   * What these very makers came to on 2026-11-26, and a twentieth more: error untried, then ratio
-   * to the oracle after one piece, after two, and that of the tenth that errs most. The makers are
-   * the same at every run, so it is the fit that moves these figures, not chance.
+   * A row, and what these very makers came to on 2026-11-26 with some 7 % more: the median error
+   * after one piece and after three, in % of the wish. The makers are the same at every run, so it
+   * is the fit that moves these figures, not chance.
+   *
+   * <p>Where the turn drifts by degrees the spread is told too narrow: that it does not get worse.
+   *
+   * @param least for how many after one to three pieces the stated spread has to hold at least
    */
-  private static final Map<String, double[]> MOST =
-      Map.of(
-          "hook-link", new double[] {0.0501, 1.30, 1.33, 1.65},
-          "scroll", new double[] {0.0591, 1.48, 1.60, 1.32},
-          "oval", new double[] {0.0133, 1.62, 1.29, 1.34});
+  private record Row(World world, double afterOne, double afterThree, double least) {
+    @Override
+    public String toString() {
+      return world.patternId() + ", " + world.name();
+    }
+  }
+
+  /** Of 68 to be expected; 100 makers with three pieces each stray from it by some four. */
+  private static final double LEAST = 0.6;
+
+  private static final double MOST = 0.76;
+
+  static Stream<Row> rows() {
+    return Stream.of(
+        new Row(World.alike("hook-link"), 2.2, 1.8, LEAST),
+        new Row(World.stress("hook-link"), 2.15, 1.75, LEAST),
+        new Row(World.perFormer("hook-link"), 2.25, 1.7, LEAST),
+        new Row(World.verdicts("hook-link"), 3.5, 1.8, LEAST),
+        new Row(World.misread("hook-link", 1, false), 2.2, 2.1, LEAST),
+        new Row(World.misread("hook-link", 1, true), 2.2, 2.0, LEAST),
+        new Row(World.drift("hook-link"), 2.3, 2.8, 0.5),
+        new Row(World.stress("scroll"), 1.9, 1.6, LEAST),
+        new Row(World.curls("scroll"), 1.75, 1.8, LEAST),
+        new Row(World.alike("oval"), 0.85, 0.5, LEAST),
+        new Row(World.misread("oval", 1, false), 0.85, 0.62, LEAST),
+        new Row(World.verdicts("oval"), 1.1, 0.92, LEAST),
+        new Row(World.alike("round"), 1.35, 1.45, LEAST),
+        new Row(World.verdicts("round"), 1.35, 1.45, LEAST));
+  }
 
   private static MakersSimulation run(World world, int pieces) {
     MakersSimulation simulation = new MakersSimulation(world, pieces, SEED).run(MAKERS);
@@ -32,47 +60,15 @@ class MakersTest {
     return simulation;
   }
 
-  private static void holds(MakersSimulation simulation, int after) {
-    assertThat(simulation.holds(after)).as(simulation.table()).isBetween(0.6, 0.82);
-  }
-
   @ParameterizedTest
-  @ValueSource(strings = {"hook-link", "scroll", "oval"})
-  void makersComeNearTheOracleAndWhatIsStatedHolds(String id) {
-    MakersSimulation simulation = run(World.alike(id), 2);
-    double[] most = MOST.get(id);
-    assertThat(simulation.error(0, 0.5)).as(simulation.table()).isLessThan(most[0]);
-    assertThat(simulation.ratio(1, 0.5)).as(simulation.table()).isLessThan(most[1]);
-    assertThat(simulation.ratio(2, 0.5)).as(simulation.table()).isLessThan(most[2]);
-    assertThat(simulation.ratio(2, 0.9)).as(simulation.table()).isLessThan(most[3]);
-    for (int after = 0; after <= 2; after++) {
-      holds(simulation, after);
-    }
-  }
-
-  @Test
-  void growthThatDiffersByFormerIsStatedHonestly() {
-    MakersSimulation simulation = run(World.perFormer("hook-link"), 2);
-    assertThat(simulation.ratio(2, 0.5)).as(simulation.table()).isLessThan(1.16);
-    holds(simulation, 1);
-    holds(simulation, 2);
-  }
-
-  @Test
-  void onePieceMisreadCostsLittleOnceThreeOthersSpeakAgainstIt() {
-    MakersSimulation clean = run(World.alike("hook-link"), 4);
-    MakersSimulation misread = run(World.misread("hook-link", 1, false), 4);
-    assertThat(misread.error(4, 0.5)).as(misread.table()).isLessThan(1.18 * clean.error(4, 0.5));
-    holds(misread, 3);
-    holds(misread, 4);
-  }
-
-  @Test
-  void verdictsAloneTeachToo() {
-    MakersSimulation simulation = run(World.verdicts("hook-link"), 2);
-    assertThat(simulation.error(2, 0.5))
+  @MethodSource("rows")
+  void makersComeAsNearAsTheyDidAndWhatIsStatedHolds(Row row) {
+    MakersSimulation simulation = run(row.world(), PIECES);
+    assertThat(100 * simulation.error(1, 0.5)).as(simulation.table()).isLessThan(row.afterOne());
+    assertThat(100 * simulation.error(PIECES, 0.5))
         .as(simulation.table())
-        .isLessThan(0.45 * simulation.error(0, 0.5));
-    holds(simulation, 2);
+        .isLessThan(row.afterThree());
+    double held = (simulation.holds(1) + simulation.holds(2) + simulation.holds(3)) / 3;
+    assertThat(held).as(simulation.table()).isBetween(row.least(), MOST);
   }
 }

@@ -15,9 +15,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What is added touches no more files than the recipes in DEVELOPERS.md say. Held by screens, facts,
- * sums and settings that are named nowhere else: whatever lists all of them once more names these
- * too.
+ * What is added touches no more files than the recipes in DEVELOPERS.md say. Held by screens,
+ * facts, sums and settings that are named nowhere else: whatever lists all of them once more names
+ * these too.
  */
 class RecipesTest {
   private static final Path TOP = Path.of("src", "main", "java", "linkwright");
@@ -46,7 +46,8 @@ class RecipesTest {
   @ParameterizedTest
   @CsvSource({
     "PilePlaced, coach/piles/PilesPlace.java, job/Piles.java, PieceEntryKinds, PieceCodecs",
-    "WatchEnded, coach/timers/TimersPlace.java, job/FlameLog.java, SittingEntryKinds, SittingCodecs",
+    "WatchEnded, coach/timers/TimersPlace.java, job/FlameLog.java, SittingEntryKinds,"
+        + " SittingCodecs",
     "HoursCorrected, coach/weigh/HoursForm.java, job/TimeSheet.java, JobEntryKinds, SittingCodecs"
   })
   void a_kind_of_fact_touches_five_files(

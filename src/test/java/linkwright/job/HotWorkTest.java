@@ -24,7 +24,8 @@ class HotWorkTest {
   @Test
   void a_statement_answers_the_words_that_it_names_and_no_other_of_its_book() {
     EntryId atTheDoor = new EntryId("door", 7);
-    FlameWord other = new FlameWord("hook", "hook", atTheDoor, TEN, HotWorkState.LIT, "", named(), "hook");
+    FlameWord other =
+        new FlameWord("hook", "hook", atTheDoor, TEN, HotWorkState.LIT, "", named(), "hook");
     HotWork now = HotWork.of(List.of(book("hook", lit("hook", 1, 0), other, out("hook", 2, 5, 1))));
     assertThat(now.lit()).contains(other);
   }

@@ -196,7 +196,8 @@ class QuestionBankTest {
     GUESSERS.put("least odd", (asks, all) -> most(all, text -> (int) alike(text, all)));
     GUESSERS.put(
         "words of the question",
-        (asks, all) -> most(all, text -> WordStems.shared(WordStems.taken(asks), WordStems.taken(text))));
+        (asks, all) ->
+            most(all, text -> WordStems.shared(WordStems.taken(asks), WordStems.taken(text))));
     GUESSERS.put("the only one with a word of the question", QuestionBankTest::onlyOne);
     GUESSERS.put("largest", (asks, all) -> most(all, text -> (int) (1000 * number(text))));
     GUESSERS.put("smallest", (asks, all) -> most(all, text -> -(int) (1000 * number(text))));

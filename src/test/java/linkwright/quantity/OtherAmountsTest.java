@@ -34,7 +34,8 @@ class OtherAmountsTest {
           "9.4 | 9.4 what? Write a unit, as in 9.4 g.",
           "9 dwtt | “dwtt” is not a unit of weight. Did you mean 9 dwt?",
           "19 cm | “cm” is a unit of length, not a unit of weight. Write it like this: 9.4 g.",
-          "1.5 oz | “1.5 oz” can be read in two ways: write 1.5 ozt for 46.7 g as troy ounces, by which precious metal is sold, or write 1.5 oz av for 42.5 g as common ounces.",
+          "1.5 oz | “1.5 oz” can be read in two ways: write 1.5 ozt for 46.7 g as troy ounces, by"
+              + " which precious metal is sold, or write 1.5 oz av for 42.5 g as common ounces.",
           "-1 g | “-1 g” is below nothing. A weight can't be negative: leave the minus out.",
           "1e9 g | “1e9 g” is more than any bench holds. Check the number.",
         })

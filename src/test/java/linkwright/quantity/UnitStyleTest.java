@@ -84,4 +84,11 @@ class UnitStyleTest {
       assertThatThrownBy(() -> style.mass(Double.POSITIVE_INFINITY)).hasMessageContaining("finite");
     }
   }
+
+  /** 70 MPa over 6.894757 MPa a ksi (NIST SP 811, Appendix B.8). */
+  @Test
+  void stress_is_told_in_the_users_unit() {
+    assertThat(UnitStyle.METRIC.stress(70)).isEqualTo("70 MPa");
+    assertThat(UnitStyle.INCH.stress(70)).isEqualTo("10.2 ksi");
+  }
 }

@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import linkwright.fit.Tried;
 import linkwright.fit.ShortPieces;
+import linkwright.fit.Tried;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 

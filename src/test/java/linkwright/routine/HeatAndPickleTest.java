@@ -26,7 +26,12 @@ class HeatAndPickleTest {
   class IsToldWhen {
     @Test
     void hotWorkIsHammeredUnpickled() {
-      assertThat(SoundRoutine.sound().add(heat("warm")).add(hammer("beat")).add(pickle("dip")).sentences())
+      assertThat(
+              SoundRoutine.sound()
+                  .add(heat("warm"))
+                  .add(hammer("beat"))
+                  .add(pickle("dip"))
+                  .sentences())
           .containsExactly(
               "Step beat hammers the link while it still carries what the last heating left. "
                   + PICKLE_AND_RINSE

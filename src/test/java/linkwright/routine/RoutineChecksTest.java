@@ -108,7 +108,9 @@ class RoutineChecksTest {
     @Test
     void aStepThatMovesPiecesCountsThem() {
       assertThat(
-              SoundRoutine.sound().put(step("check").stage("checked").counts(StepCounting.NOTHING)).sentences())
+              SoundRoutine.sound()
+                  .put(step("check").stage("checked").counts(StepCounting.NOTHING))
+                  .sentences())
           .containsExactly(
               "Step check takes pieces to a stage but counts nothing. Write \"counts: each\" or"
                   + " \"counts: batch\".");
@@ -199,7 +201,10 @@ class RoutineChecksTest {
           .containsExactly(
               "Step wash tells one to \"into warm pickle\" and does not say that it does"
                   + " \"pickles\". Add pickles to does and its caution to cautions.");
-      assertThat(SoundRoutine.sound().add(step("warm").says("Until it is red hot. {quench}")).sentences())
+      assertThat(
+              SoundRoutine.sound()
+                  .add(step("warm").says("Until it is red hot. {quench}"))
+                  .sentences())
           .hasSize(2);
     }
 
@@ -268,7 +273,10 @@ class RoutineChecksTest {
 
     @Test
     void aStepThatMovesNoPieceHasNothingToRedo() {
-      assertThat(SoundRoutine.sound().add(step("look").wrong(AfterFault.REDO, "cut", "gap")).sentences())
+      assertThat(
+              SoundRoutine.sound()
+                  .add(step("look").wrong(AfterFault.REDO, "cut", "gap"))
+                  .sentences())
           .containsExactly(
               "Step look, \"it shows\": it is to be redone, but the step moves no piece. Write"
                   + " \"then: carry on\" and say in the remedy what to do.");

@@ -81,6 +81,7 @@ class FloodTest {
         shown,
         Optional.empty(),
         Optional.empty(),
-        List.of());
+        List.of(),
+        ClockNotes.NONE);
   }
 }

@@ -268,7 +268,11 @@ class HotWorkOracleTest {
     List<String> routines = List.of("scroll-and-ring", "round-cable", "clasp-hook-and-eye");
     Books books =
         new Books(
-            home, "window-a2b3c4d5", () -> now, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
+            home,
+            "window-a2b3c4d5",
+            () -> now,
+            new DraftStore(home.drafts()),
+            ReadingProgress.ENDLESS);
     for (int i = 0; i < JOBS.size(); i++) {
       List<Fact> facts = new ArrayList<>(Demo.facts(Library.load(home)));
       facts.set(0, new Fact.JobOpened(JOBS.get(i), routines.get(i)));

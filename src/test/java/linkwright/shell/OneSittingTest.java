@@ -41,7 +41,11 @@ class OneSittingTest {
     handbook = Start.handbook(Library.load(home));
     Books books =
         new Books(
-            home, "window-a2b3c4d5", () -> now, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
+            home,
+            "window-a2b3c4d5",
+            () -> now,
+            new DraftStore(home.drafts()),
+            ReadingProgress.ENDLESS);
     for (String name : List.of("one", "two")) {
       List<Fact> facts = new ArrayList<>(Demo.facts(Library.load(home)));
       facts.set(0, new Fact.JobOpened(name, "scroll-and-ring"));

@@ -88,7 +88,8 @@ class OtherWindowTest {
       List<Fact> facts = new ArrayList<>(Demo.facts(Library.load(home)));
       facts.set(0, new Fact.JobOpened(name, "round-cable"));
       Books books =
-          new Books(home, DEVICE, () -> now, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
+          new Books(
+              home, DEVICE, () -> now, new DraftStore(home.drafts()), ReadingProgress.ENDLESS);
       books.begin(name, facts, handbook);
       books.shut();
     }
@@ -104,9 +105,10 @@ class OtherWindowTest {
 
   private void pass(Duration time) {
     now = now.plus(time);
-    for (Window window : List.of(Optional.ofNullable(anklet), Optional.ofNullable(hook)).stream()
-        .flatMap(Optional::stream)
-        .toList()) {
+    for (Window window :
+        List.of(Optional.ofNullable(anklet), Optional.ofNullable(hook)).stream()
+            .flatMap(Optional::stream)
+            .toList()) {
       window.take(new Message.Ticked(now, now, Optional.empty()));
     }
   }
@@ -143,7 +145,7 @@ class OtherWindowTest {
     hook.press("space");
     assertThat(hook.model.job().orElseThrow().slug()).as("its key is its own").isEqualTo("hook");
     hook.press("esc", "m");
-    assertThat(Pages.of(hook.model).body().toString()).contains("it is answered there");
+    assertThat(Pages.of(hook.model).body().toString()).contains("it is quieted there");
     // Once the other window has gone, the key leads there.
     anklet.performer.shut();
     pass(Duration.ofSeconds(20));

@@ -31,4 +31,15 @@ class SaidNewTest {
     assertThat(Utterances.between(Pages.of(bench.model()), asked).get(0).text())
         .matches(".*[.?] 1: .*[.] 2: .*[.] 0: .*[.]");
   }
+
+  @Test
+  void the_title_of_a_card_is_parted_from_its_number_by_a_comma() {
+    Bencher bench = Bencher.withTheDemo();
+    Page before = Pages.of(bench.model());
+    String heard =
+        Utterances.between(before, Pages.of(bench.press("esc", "b").model())).get(0).text();
+    assertThat(heard)
+        .matches("Caution\\. [^.]+, card 1 of 7, before step 1\\. .*")
+        .doesNotContain("  ");
+  }
 }

@@ -8,11 +8,11 @@ import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.plan.Wishes;
+import linkwright.routine.AfterFault;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
 import linkwright.routine.Stage;
-import linkwright.routine.AfterFault;
 import org.junit.jupiter.api.Test;
 
 class FailedPiecesTest {
@@ -40,8 +40,14 @@ class FailedPiecesTest {
     FailedPieces back = line("twisted", 1, 0);
     FailedPieces lost = line("twisted", 0, 1);
     FailedPieces both = line("twisted", 2, 3);
-    assertThat(back.cures(rope)).extracting(Remedy::then).isNotEmpty().containsOnly(AfterFault.REDO);
-    assertThat(lost.cures(rope)).extracting(Remedy::then).isNotEmpty().containsOnly(AfterFault.SCRAP);
+    assertThat(back.cures(rope))
+        .extracting(Remedy::then)
+        .isNotEmpty()
+        .containsOnly(AfterFault.REDO);
+    assertThat(lost.cures(rope))
+        .extracting(Remedy::then)
+        .isNotEmpty()
+        .containsOnly(AfterFault.SCRAP);
     assertThat(both.cures(rope)).containsAll(back.cures(rope)).containsAll(lost.cures(rope));
     assertThat(line("dirty", 0, 1).cures(rope)).isEmpty();
   }

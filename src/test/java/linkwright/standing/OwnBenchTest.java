@@ -20,8 +20,8 @@ import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.reference.Clasp;
-import linkwright.reference.PublishedFigure;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Reference;
 import linkwright.routine.Wait;
 import linkwright.standing.reach.WhatIf;
@@ -126,7 +126,8 @@ class OwnBenchTest {
 
   private static Metal heavier(Metal metal) {
     PublishedFigure twice = new PublishedFigure(2 * metal.densityGCm3().value(), "a changed file");
-    PublishedFigure springy = new PublishedFigure(2 * metal.yieldSoftMpa().value(), "a changed file");
+    PublishedFigure springy =
+        new PublishedFigure(2 * metal.yieldSoftMpa().value(), "a changed file");
     return new Metal(
         metal.id(),
         metal.name(),

@@ -47,7 +47,8 @@ class SpringClaspTest {
                         step ->
                             step.doText().contains("spring clasp")
                                 && step.doText().contains("stout ring")
-                                && step.does().stream().noneMatch(each -> each.word().equals("heats")));
+                                && step.does().stream()
+                                    .noneMatch(each -> each.word().equals("heats")));
               }
               for (String other : List.of("toggle", "hook-and-eye", "12 mm", "")) {
                 assertThat(steps(library, routine, other))

@@ -34,7 +34,8 @@ class FlashingTest {
     assertThat(flashing.get(2)).isEqualTo(flashing.get(0));
     assertThat(flashing).contains(Tone.ALARM.name());
 
-    Settings steady = new Settings(UnitStyle.METRIC, true, KeyMap.USUAL).standing(Map.of("flash", "false"));
+    Settings steady =
+        new Settings(UnitStyle.METRIC, true, KeyMap.USUAL).standing(Map.of("flash", "false"));
     bencher.take(new Message.SettingsKept(steady, Optional.empty()));
     assertThat(fourSeconds(bencher)).containsOnly(Tone.ALARM.name());
   }

@@ -15,10 +15,10 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.TimerRun;
-import linkwright.routine.StepCounting;
 import linkwright.routine.Hazard;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /**

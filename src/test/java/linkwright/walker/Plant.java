@@ -17,9 +17,9 @@ import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
-import linkwright.routine.StepCounting;
 import linkwright.routine.Hazard;
 import linkwright.routine.PieceKind;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /** A fault laid into what the program answered, so that the walker has to find it. */
@@ -188,7 +188,7 @@ enum Plant {
     OpenJob job = model.job().orElseThrow();
     return model.with(
         job.after(List.of(next(model, fact)), model.handbook(), model.settings())
-            .steadied(job.state().timers(), model.now(), model.steady()));
+            .steadied(job.state().timers(), model));
   }
 
   /** The piles moved once more than the book says. */

@@ -69,7 +69,9 @@ class EchoWalkTest {
 
     @Test
     void onATerminalThatCanOnlyWriteLinesWritesLines() throws IOException {
-      try (WalkedProgram walk = WalkedProgram.start(80, 24, Map.of("TERM", "dumb"), WalkedProgram.java(EchoProgram.class))) {
+      try (WalkedProgram walk =
+          WalkedProgram.start(
+              80, 24, Map.of("TERM", "dumb"), WalkedProgram.java(EchoProgram.class))) {
         assertThat(walk.exitCode(20)).isZero();
         assertThat(walk.output()).asString().isEqualTo("plain\r\n");
       }
@@ -79,7 +81,8 @@ class EchoWalkTest {
     void withoutATerminalOrADisplayFallsBackToLines() throws IOException {
       String[] java = WalkedProgram.java(EchoProgram.class);
       String quoted = "'" + String.join("' '", java) + "' < /dev/null > plain.txt; cat plain.txt";
-      try (WalkedProgram walk = WalkedProgram.start(80, 24, Map.of(), "sh", "-c", "cd \"$HOME\"; " + quoted)) {
+      try (WalkedProgram walk =
+          WalkedProgram.start(80, 24, Map.of(), "sh", "-c", "cd \"$HOME\"; " + quoted)) {
         walk.waitFor("plain", 20);
         assertThat(walk.exitCode(10)).isZero();
       }

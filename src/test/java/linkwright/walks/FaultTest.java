@@ -10,6 +10,7 @@ import java.util.Optional;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Key;
 import linkwright.files.Home;
+import linkwright.shell.ClockNotes;
 import linkwright.shell.Start;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
@@ -88,6 +89,7 @@ class FaultTest {
         display,
         Optional.empty(),
         Optional.empty(),
-        List.of());
+        List.of(),
+        ClockNotes.NONE);
   }
 }

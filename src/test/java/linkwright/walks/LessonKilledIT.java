@@ -85,7 +85,8 @@ class LessonKilledIT {
       String student = "Plain " + round;
       ProcessBuilder builder =
           new ProcessBuilder(
-              WalkedProgram.java(Main.class, "lesson", "round-cable", "--student", student, "--plain"));
+              WalkedProgram.java(
+                  Main.class, "lesson", "round-cable", "--student", student, "--plain"));
       builder.environment().put("LINKWRIGHT_HOME", bench.home().toString());
       builder.environment().put("LANG", "C.UTF-8");
       Process process = builder.redirectErrorStream(true).start();

@@ -95,7 +95,8 @@ final class Workbench {
     return onward(walk, until, true);
   }
 
-  private static WalkedProgram onward(WalkedProgram walk, String until, boolean all) throws IOException {
+  private static WalkedProgram onward(WalkedProgram walk, String until, boolean all)
+      throws IOException {
     for (int presses = 0; presses < 600; presses++) {
       String shown = walk.screen();
       if (shown.contains(until)) {

@@ -3,8 +3,8 @@ package linkwright.wire;
 import java.util.List;
 import java.util.OptionalInt;
 import linkwright.reference.Family;
-import linkwright.reference.PublishedFigure;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Range;
 
 /** Metals by their printed figures, without the room of files. */

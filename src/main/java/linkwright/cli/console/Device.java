@@ -11,6 +11,8 @@ import java.util.Optional;
 import linkwright.books.DeviceId;
 import linkwright.files.Home;
 import linkwright.files.UserSettings;
+import linkwright.shell.ClockNotes;
+import linkwright.shell.SteadyClock;
 import linkwright.text.Slug;
 
 /** The name of this machine in the books. */
@@ -29,6 +31,14 @@ public final class Device {
     Map<String, String> variables = here.environment().variables();
     return new DeviceId(
         DeviceId.stateFolder(variables, here.userHome()), DeviceId.machine(host(variables)));
+  }
+
+  /** How this machine's clock goes; nothing is noted where another clock stands for it. */
+  public static ClockNotes clock(Surroundings here) {
+    Map<String, String> variables = here.environment().variables();
+    return here.steady() instanceof SteadyClock
+        ? ClockNotes.in(DeviceId.stateFolder(variables, here.userHome()))
+        : ClockNotes.NONE;
   }
 
   /** The name that the user gave it, else the machine's own, made safe for a book. */

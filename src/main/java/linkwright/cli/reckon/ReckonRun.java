@@ -21,9 +21,9 @@ import linkwright.link.Pattern;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.reckon.Ask;
-import linkwright.reckon.ReckoningBasis;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
+import linkwright.reckon.ReckoningBasis;
 import linkwright.reckon.Sum;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -88,7 +88,8 @@ final class ReckonRun {
     }
     UserSettings settings = UserSettings.load(home).settings();
     ReckoningBasis given =
-        new ReckoningBasis(library.reference(), patterns, tried.pieces(), tried.toAsk(), settings.units());
+        new ReckoningBasis(
+            library.reference(), patterns, tried.pieces(), tried.toAsk(), settings.units());
     Reckoning reckoning = Reckoner.reckon(sum.id(), typed, given).inWords(settings.words()::show);
     if (!reckoning.good()) {
       reckoning.problems().forEach((key, wrong) -> sentences.add(located(key, wrong)));

@@ -173,7 +173,8 @@ final class FormTalk {
               + typed
               + "” names a field. "
               + now(field.get())
-              + " To set it write its name, a colon and the value; in double quotes it is a value.");
+              + " To set it write its name, a colon and the value; in double quotes it is a"
+              + " value.");
     } else if (word.filter(WalkWord.REPEAT::equals).isPresent() && alone) {
       show();
     } else if (word.filter(WalkWord.HELP::equals).isPresent()) {
@@ -266,7 +267,10 @@ final class FormTalk {
       List<String> words =
           field.choices().stream().map(Offered::id).filter(word -> !word.isEmpty()).toList();
       prompt
-          .append(field.takesParts() ? " (one of " : words.size() > MOST_NAMED ? " (" + field.hint() + ", of " : " (such as ")
+          .append(
+              field.takesParts()
+                  ? " (one of "
+                  : words.size() > MOST_NAMED ? " (" + field.hint() + ", of " : " (such as ")
           .append(
               words.size() > MOST_NAMED
                   ? words.size() + ": list tells them"

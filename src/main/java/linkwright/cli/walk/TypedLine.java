@@ -1,6 +1,5 @@
 package linkwright.cli.walk;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;

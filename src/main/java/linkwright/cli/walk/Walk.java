@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.cli.console.Choices;
+import linkwright.cli.console.Device;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.Coach;
@@ -52,7 +53,8 @@ public final class Walk {
       Surroundings here, Home home, Choices choices, Library library, Opening opening) {
     Runnable bell = here.environment().terminal() ? here.out()::bell : () -> {};
     String device = choices.device(here, home);
-    Performer performer = new Performer(home, device, here.clock(), bell);
+    Performer performer =
+        new Performer(home, device, here.clock(), bell).noting(Device.clock(here));
     Model model =
         Coach.begin(
             Start.handbook(library, home),
@@ -61,7 +63,7 @@ public final class Walk {
             here.clock().instant(),
             ANY,
             ANY);
-    WalkCoach coach = new WalkCoach(performer, model);
+    WalkCoach coach = new WalkCoach(performer, performer.clocked(model));
     try {
       return new Walk(here, library, coach).run(opening);
     } finally {

@@ -27,8 +27,8 @@ final class WalkLines {
   /**
    * Lines told and lines read.
    *
-   * @param columns tells at how many columns a line is broken between words, 2 or more; asked
-   *     again after each line that was typed, for a terminal may have been made smaller
+   * @param columns tells at how many columns a line is broken between words, 2 or more; asked again
+   *     after each line that was typed, for a terminal may have been made smaller
    */
   WalkLines(
       Teller out,
@@ -85,8 +85,8 @@ final class WalkLines {
                 + (wait.held()
                     ? "Another window has that job open: it is quieted there."
                     : wait.elsewhere()
-                    ? "An empty line goes there."
-                    : "Type quiet once you have seen to it."));
+                        ? "An empty line goes there."
+                        : "Type quiet once you have seen to it."));
       }
     }
   }

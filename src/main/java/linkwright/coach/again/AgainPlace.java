@@ -41,32 +41,33 @@ public final class AgainPlace implements Place {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> wish = job.state().course().wish();
     List<Field> fields = new ArrayList<>();
-    fields.add(Field.of(WishKeys.JOB, "name", called(job), "what you will look for it by")
+    fields.add(
+        Field.of(WishKeys.JOB, "name", called(job), "what you will look for it by")
             .helped("The name of the new job in the tray."));
     UnitStyle units = model.settings().units();
     String length = wish.getOrDefault(WishKeys.FINISHED, "");
     fields.add(
         Field.of(
-            WishKeys.FINISHED,
-            "finished length",
-            length,
+                WishKeys.FINISHED,
+                "finished length",
+                length,
                 "clasp and its rings in it, {mm:450}",
                 Measure.LENGTH,
                 units)
             .helped(PlanHelp.of(WishKeys.FINISHED).help()));
     fields.add(
         Field.choiceOf(
-            WishKeys.METAL,
-            "metal",
-            wish.getOrDefault(WishKeys.METAL, ""),
-            "any part of its name or fineness",
+                WishKeys.METAL,
+                "metal",
+                wish.getOrDefault(WishKeys.METAL, ""),
+                "any part of its name or fineness",
                 Choosing.metals(model.handbook().reference().metals()))
             .helped(PlanHelp.of(WishKeys.METAL).help()));
     fields.add(
         Field.of(
-            WishKeys.WIRE,
-            "thickness",
-            wish.getOrDefault(WishKeys.WIRE, ""),
+                WishKeys.WIRE,
+                "thickness",
+                wish.getOrDefault(WishKeys.WIRE, ""),
                 "{wire:0.9}",
                 Measure.WIRE,
                 units)

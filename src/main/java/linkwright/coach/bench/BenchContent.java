@@ -79,7 +79,8 @@ final class BenchContent {
     String what = why.scrap() ? "scrapped" : "to redo";
     String pieces =
         why.counted()
-            .map(last -> AtBench.counted(last.size(), at.piece(), why.count()) + " counted just now")
+            .map(
+                last -> AtBench.counted(last.size(), at.piece(), why.count()) + " counted just now")
             .orElseGet(() -> at.counted(why.count()));
     List<Question.Answer> answers = new ArrayList<>();
     for (int i = 0; i < why.choices().size(); i++) {

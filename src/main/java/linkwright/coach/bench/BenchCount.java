@@ -17,9 +17,9 @@ import linkwright.job.JobState;
 import linkwright.job.OnWay;
 import linkwright.job.Pile;
 import linkwright.plan.LinksOfSize;
-import linkwright.routine.StepCounting;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
@@ -102,8 +102,9 @@ final class BenchCount {
 
   private static Turn stepDone(Model model, AtBench at) {
     JobState state = model.job().orElseThrow().state();
+    boolean leaves = BenchBack.fromElsewhere(model, at);
     if (state.course().stepsDone().contains(at.step().id())
-        && !BenchHot.heats(at)
+        && (leaves || !BenchHot.heats(at))
         && !at.heatedSince(state.course())) {
       return BenchGate.onward(model, at);
     }
@@ -114,7 +115,7 @@ final class BenchCount {
     List<Effect> effects = new ArrayList<>();
     List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
     facts.add(new Fact.StepDone(at.step().id()));
-    if (BenchBack.fromElsewhere(model, at) && !BenchHot.heats(at)) {
+    if (leaves) {
       // It is on the disk before another book is opened.
       return Turn.keep(model, facts);
     }
@@ -158,7 +159,11 @@ final class BenchCount {
     Fact cut = new Fact.WireCut(at.piece(), count, eachMm(standing, at), at.size());
     String missing =
         ShortageWords.after(
-            standing, job.standingWith(cut, model.now(), model.handbook()), at.piece(), count);
+            standing,
+            job.standingWith(cut, model.now(), model.handbook()),
+            at.piece(),
+            at.size(),
+            count);
     return Turn.keep(
         missing.isEmpty() ? NextSize.told(model, at, List.of(cut)) : model.trouble(missing), cut);
   }

@@ -10,9 +10,9 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.job.Fact;
 import linkwright.quantity.Count;
+import linkwright.routine.AfterFault;
 import linkwright.routine.Remedy;
 import linkwright.routine.Stage;
-import linkwright.routine.AfterFault;
 import linkwright.standing.sizes.SizeAtBench;
 
 /** What went wrong with pieces: asked for once, entered, and its remedy shown at once. */
@@ -102,12 +102,7 @@ final class BenchFault {
     Fact fact =
         why.scrap()
             ? new Fact.PiecesScrapped(
-                at.piece(),
-                why.count(),
-                at.failsAt(),
-                !at.begins() && redo,
-                reason,
-                size)
+                at.piece(), why.count(), at.failsAt(), !at.begins() && redo, reason, size)
             : new Fact.PiecesSentBack(
                 at.piece(),
                 why.count(),

@@ -132,8 +132,8 @@ final class BenchGate {
 
   /**
    * Opens the step where work waits once this one has nothing left: first where she was called away
-   * from, then a redo pile at an earlier
-   * step, then another batch if pieces are missing, else the next step.
+   * from, then a redo pile at an earlier step, then another batch if pieces are missing, else the
+   * next step.
    */
   static Turn onward(Model model, AtBench at) {
     Optional<Turn> back = BenchBack.turn(model, at);

@@ -20,8 +20,8 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.job.Course;
 import linkwright.quantity.Count;
-import linkwright.routine.StepCounting;
 import linkwright.routine.RoutinePart;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 
 /**
@@ -216,8 +216,9 @@ public final class BenchPlace implements Place {
     }
     Course course = model.job().orElseThrow().state().course();
     boolean isDone = course.stepsDone().contains(at.step().id()) && !at.heatedSince(course);
-    if (isDone && !BenchWait.over(model, at).isEmpty()) {
-      return Act.WAIT_OVER;
+    boolean over = !BenchWait.over(model, at).isEmpty();
+    if (isDone && (over || BenchBack.fromElsewhere(model, at))) {
+      return over ? Act.WAIT_OVER : Act.ONWARD;
     }
     if (!isDone && at.watches() && model.watch().isPresent()) {
       return Act.MEANWHILE;

@@ -68,7 +68,9 @@ public final class CardPlace implements Place {
     JobCard card = model.job().orElseThrow().state().card();
     List<Field> fields =
         JobCard.KEYS.stream()
-            .map(key -> Field.of(key, CardWords.label(key), card.of(key), hint(key)).helped(help(key)))
+            .map(
+                key ->
+                    Field.of(key, CardWords.label(key), card.of(key), hint(key)).helped(help(key)))
             .toList();
     return Form.of(Form.Purpose.CARD, "The job card", "keep it", fields);
   }

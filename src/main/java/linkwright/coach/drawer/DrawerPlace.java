@@ -91,8 +91,7 @@ public final class DrawerPlace implements Place {
           open(
               model,
               counted(
-                  drawer(model).lots().get(Math.min(last, held.at())),
-                  model.settings().units()));
+                  drawer(model).lots().get(Math.min(last, held.at())), model.settings().units()));
       case DRAW -> draw(model, drawer(model).lots().get(Math.min(last, held.at())));
       case MORE, LESS ->
           Turn.to(
@@ -121,14 +120,21 @@ public final class DrawerPlace implements Place {
             Field.choice(
                     "metal", "metal", "sterling", "left and right: metals, then solders", metals)
                 .helped("What it is of. Of a solder the job card names the lot that went in."),
-            Field.of("wire", "thickness", "", "{wire:0.9}; empty: strip, sheet, scrap", Measure.WIRE, units)
+            Field.of(
+                    "wire",
+                    "thickness",
+                    "",
+                    "{wire:0.9}; empty: strip, sheet, scrap",
+                    Measure.WIRE,
+                    units)
                 .helped("The wire's thickness. A plan of that wire can take from this lot."),
             length("{mm:3000}; or its mass below", units),
             mass("{g:20}", units),
             Field.choice("temper", "temper", "soft", "soft or hard", List.of("soft", "hard"))
                 .helped("As it came. Hard wire is annealed before it is bent."),
             Field.of("batch", "batch", "", "the maker's number, if you keep it")
-                .helped("It leads back to the maker's sheet, should wire crack or solder not run.")));
+                .helped(
+                    "It leads back to the maker's sheet, should wire crack or solder not run.")));
   }
 
   private static Field called(String hint) {
@@ -174,7 +180,13 @@ public final class DrawerPlace implements Place {
                     called("the lot it was drawn from").withText(lot.id()),
                     Field.of("into", "into lot", "", "your name for it, silver 0.8 April")
                         .helped("The lot that the thinner wire becomes."),
-                    Field.of("wire", "thickness", "", "its thickness now, {wire:0.8}", Measure.WIRE, units)
+                    Field.of(
+                            "wire",
+                            "thickness",
+                            "",
+                            "its thickness now, {wire:0.8}",
+                            Measure.WIRE,
+                            units)
                         .helped("As measured. As many grams leave the one lot as come here."),
                     length("what came of it, {mm:3800}", units),
                     mass("or by the scale, {g:20}", units))));

@@ -61,7 +61,8 @@ public final class ExchangePlace implements Place {
     parts.add(
         Prose.says(
             job
-                ? "{do:write-out}: writes this job, its plan or the drawer into a file for other programs."
+                ? "{do:write-out}: writes this job, its plan or the drawer into a file for other"
+                      + " programs."
                 : "{do:write-out}: writes the drawer or your hands into a file for other programs;"
                     + " a job and its plan are written from the places of the job."));
     parts.add(
@@ -69,8 +70,8 @@ public final class ExchangePlace implements Place {
             job
                 ? "{do:take-rows}: reads test pieces or tallies of this job, or lots of the drawer,"
                     + " from a CSV file."
-                : "{do:take-rows}: reads lots of the drawer from a CSV file; test pieces and tallies"
-                    + " are read from the places of their job."));
+                : "{do:take-rows}: reads lots of the drawer from a CSV file; test pieces and"
+                      + " tallies are read from the places of their job."));
     parts.add(
         Prose.aside(
             "A bare name lies in the folder “exchange” of your Linkwright folder. What is written"
@@ -233,7 +234,8 @@ public final class ExchangePlace implements Place {
   }
 
   private static String question(TakenIn taken) {
-    List<String> told = new ArrayList<>(taken.asked().subList(0, Math.min(MOST_TOLD, taken.asked().size())));
+    List<String> told =
+        new ArrayList<>(taken.asked().subList(0, Math.min(MOST_TOLD, taken.asked().size())));
     int more = taken.asked().size() - told.size();
     if (more > 0) {
       told.add("And " + more + " more questions.");
@@ -256,8 +258,7 @@ public final class ExchangePlace implements Place {
           model.settings().units());
     }
     OpenJob job = model.job().orElseThrow();
-    return TakenIn.job(
-        file, table, job.entries(), job.state(), job.standing(), model.handbook());
+    return TakenIn.job(file, table, job.entries(), job.state(), job.standing(), model.handbook());
   }
 
   private static String problems(TakenIn taken) {

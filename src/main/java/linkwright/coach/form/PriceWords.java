@@ -46,7 +46,8 @@ public final class PriceWords {
   /** What a figure is and what it changes. */
   public static String help(String name) {
     return switch (name) {
-      case PriceList.METAL_PER_G -> "For one gram. The chain's metal and its scrap are priced by it.";
+      case PriceList.METAL_PER_G ->
+          "For one gram. The chain's metal and its scrap are priced by it.";
       case PriceList.SCRAP_CREDIT, PriceList.FILINGS_CREDIT ->
           "The share of the metal's price that comes back for it. It lowers the price.";
       case PriceList.HOUR -> "For one hour. The hours that the books counted are priced by it.";

@@ -25,9 +25,9 @@ import linkwright.job.Fact;
 import linkwright.quantity.Count;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.AfterFault;
 import linkwright.routine.Remedy;
 import linkwright.routine.Stage;
-import linkwright.routine.AfterFault;
 import linkwright.standing.JointCount;
 
 /** Joints looked at: so many failed of so many, entered as a maker counts and kept by link. */

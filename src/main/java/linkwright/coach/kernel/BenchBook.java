@@ -8,9 +8,9 @@ import linkwright.job.HotWork;
 import linkwright.job.JobState;
 import linkwright.job.Sittings;
 import linkwright.job.Timers;
-import linkwright.routine.StepCounting;
 import linkwright.routine.Hazard;
 import linkwright.routine.Step;
+import linkwright.routine.StepCounting;
 import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 

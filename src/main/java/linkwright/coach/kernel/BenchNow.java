@@ -37,13 +37,7 @@ public record BenchNow(
   /** Nothing is known yet. */
   public static final BenchNow UNKNOWN =
       new BenchNow(
-          "",
-          List.of(),
-          HotWork.NOT_KNOWN,
-          Optional.empty(),
-          HeatTimes.NONE,
-          0,
-          InMind.NOTHING);
+          "", List.of(), HotWork.NOT_KNOWN, Optional.empty(), HeatTimes.NONE, 0, InMind.NOTHING);
 
   /** A prudent default, s: NFPA 51B of 2019, which has it watched an hour at least. */
   private static final long AN_HOUR = 3600;
@@ -65,7 +59,10 @@ public record BenchNow(
   BenchNow read(String on, List<BenchBook> books, Instant now, Instant steady) {
     List<BenchBook> steadied =
         books.stream()
-            .map(book -> book.with(book.timers().steadied(timersOf(book.slug()), now, steady)))
+            .map(
+                book ->
+                    book.with(
+                        book.timers().steadied(timersOf(book.slug()), mind.moves(), now, steady)))
             .toList();
     long second = Math.max(1, steady.getEpochSecond());
     return new BenchNow(on, steadied, hotWork, watch, heats, second, mind);
@@ -83,11 +80,15 @@ public record BenchNow(
 
   /** The timers of a book as they ran until now. */
   Timers timersOf(String slug) {
+    return known(slug).orElse(Timers.NONE);
+  }
+
+  /** The same; empty of a book that was not read yet. */
+  Optional<Timers> known(String slug) {
     return others.stream()
         .filter(book -> book.slug().equals(slug))
         .findFirst()
-        .map(BenchBook::timers)
-        .orElse(Timers.NONE);
+        .map(BenchBook::timers);
   }
 
   /** The same with a book left among the others, as it stood. */
@@ -112,7 +113,7 @@ public record BenchNow(
     List<BenchBook> all = atHand.map(this::and).orElse(others);
     List<HotWork.OfBook> books = all.stream().map(BenchBook::flames).toList();
     HotWork next = HotWork.of(books);
-    HeatTimes times = heats.seen(books, next, now, steady, read);
+    HeatTimes times = heats.seen(books, next, mind.moves(), now, steady, read);
     long seconds = handbook.own().fireWatchSeconds().orElse(AN_HOUR);
     Optional<Watch> runs =
         (next.isOut() ? times.begin() : Optional.<HeatTimes.Noted>empty())

@@ -13,7 +13,10 @@ import linkwright.job.Fact;
 public final class EntryWords {
   private static final Map<Class<? extends Fact>, EntryKind<?>> KINDS =
       Stream.of(
-              JobEntryKinds.ALL, SittingEntryKinds.ALL, PieceEntryKinds.ALL, OtherBookEntryKinds.ALL)
+              JobEntryKinds.ALL,
+              SittingEntryKinds.ALL,
+              PieceEntryKinds.ALL,
+              OtherBookEntryKinds.ALL)
           .flatMap(List::stream)
           .collect(Collectors.toUnmodifiableMap(EntryKind::fact, Function.identity()));
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import linkwright.job.ClockMoves;
 import linkwright.job.FlameWord;
 import linkwright.job.HotWork;
 
@@ -62,7 +63,12 @@ record HeatTimes(
 
   /** The same with what is new since; each is noted once, at the moment it is seen first. */
   HeatTimes seen(
-      Collection<HotWork.OfBook> books, HotWork now, Instant at, Instant steady, boolean read) {
+      Collection<HotWork.OfBook> books,
+      HotWork now,
+      ClockMoves moves,
+      Instant at,
+      Instant steady,
+      boolean read) {
     Map<String, HotWork.From> heat = new HashMap<>();
     for (HotWork.OfBook book : books) {
       book.heat()
@@ -70,9 +76,9 @@ record HeatTimes(
               last -> heat.put(book.book(), new HotWork.From(book.book(), last.id(), last.at())));
     }
     return new HeatTimes(
-        noted(heats, heat, at, steady),
-        noted(lit, froms(now.lastLit()), at, steady),
-        noted(out, froms(now.lastOut()), at, steady),
+        noted(heats, heat, moves, at, steady),
+        noted(lit, froms(now.lastLit()), moves, at, steady),
+        noted(out, froms(now.lastOut()), moves, at, steady),
         now.heated(),
         read ? Optional.of(steady) : readAt,
         read ? Duration.between(steady, at) : ahead);
@@ -86,7 +92,11 @@ record HeatTimes(
   }
 
   private Map<String, Noted> noted(
-      Map<String, Noted> known, Map<String, HotWork.From> last, Instant now, Instant steady) {
+      Map<String, Noted> known,
+      Map<String, HotWork.From> last,
+      ClockMoves moves,
+      Instant now,
+      Instant steady) {
     Map<String, Noted> all = new HashMap<>();
     last.forEach(
         (book, from) ->
@@ -94,12 +104,11 @@ record HeatTimes(
                 book,
                 Optional.ofNullable(known.get(book))
                     .filter(before -> before.from().equals(from))
-                    .orElseGet(() -> noted(from, now, steady))));
+                    .orElseGet(() -> noted(from, moves.age(from.at(), now), now, steady))));
     return all;
   }
 
-  private Noted noted(HotWork.From from, Instant now, Instant steady) {
-    Duration age = Duration.between(from.at(), now);
+  private Noted noted(HotWork.From from, Duration age, Instant now, Instant steady) {
     boolean set = Duration.between(steady, now).minus(ahead).abs().compareTo(SLIGHT) > 0;
     boolean unknown = age.isNegative() || (set && readAt.isPresent());
     // Another machine's entry, where the clock was set since the last look: no older than that

@@ -1,6 +1,7 @@
 package linkwright.coach.kernel;
 
 import java.util.Optional;
+import linkwright.job.ClockMoves;
 import linkwright.job.EntryId;
 import linkwright.routine.StepId;
 
@@ -11,11 +12,16 @@ import linkwright.routine.StepId;
  * @param toward the book to whose wait she is on the way; empty if she is not
  * @param back where she worked before a wait called her away; empty if none did
  * @param refused the entry of which undo said last that it does not reach it
+ * @param moves by how much the computer's clock was set forward before the program began
  */
 public record InMind(
-    boolean asked, Optional<String> toward, Optional<Errand> back, Optional<EntryId> refused) {
+    boolean asked,
+    Optional<String> toward,
+    Optional<Errand> back,
+    Optional<EntryId> refused,
+    ClockMoves moves) {
   static final InMind NOTHING =
-      new InMind(false, Optional.empty(), Optional.empty(), Optional.empty());
+      new InMind(false, Optional.empty(), Optional.empty(), Optional.empty(), ClockMoves.NONE);
 
   /**
    * A step of a job's book.
@@ -34,18 +40,22 @@ public record InMind(
   public record Errand(At from, At to) {}
 
   InMind asked(boolean now) {
-    return new InMind(now, toward, back, refused);
+    return new InMind(now, toward, back, refused, moves);
   }
 
   InMind toward(Optional<String> slug) {
-    return new InMind(asked, slug, back, refused);
+    return new InMind(asked, slug, back, refused, moves);
   }
 
   InMind back(Optional<Errand> errand) {
-    return new InMind(asked, toward, errand, refused);
+    return new InMind(asked, toward, errand, refused, moves);
   }
 
   InMind refused(Optional<EntryId> entry) {
-    return new InMind(asked, toward, back, entry);
+    return new InMind(asked, toward, back, entry, moves);
+  }
+
+  InMind moves(ClockMoves known) {
+    return new InMind(asked, toward, back, refused, known);
   }
 }

@@ -21,48 +21,63 @@ final class JobEntryKinds {
                       + ", by the routine "
                       + spoken(opened.routine())
                       + (opened.again().isEmpty() ? "" : ", again from " + opened.again())),
-          EntryKind.beyondUndo(Fact.PlanSet.class, (plan, in) -> "plan set: " + joined(plan.wish())),
-          EntryKind.takenBackAt(PlaceId.WIRE, Fact.MetalWeighedOut.class,
-                  (out, in) -> "weighed out: " + in.mass(out.massG()) + " " + out.what()).andAt(PlaceId.WEIGH_IN),
-          EntryKind.takenBackAt(PlaceId.TEST_PIECES, Fact.TestPieceTried.class, JobEntryKinds::tested),
+          EntryKind.beyondUndo(
+              Fact.PlanSet.class, (plan, in) -> "plan set: " + joined(plan.wish())),
+          EntryKind.takenBackAt(
+                  PlaceId.WIRE,
+                  Fact.MetalWeighedOut.class,
+                  (out, in) -> "weighed out: " + in.mass(out.massG()) + " " + out.what())
+              .andAt(PlaceId.WEIGH_IN),
+          EntryKind.takenBackAt(
+              PlaceId.TEST_PIECES, Fact.TestPieceTried.class, JobEntryKinds::tested),
           EntryKind.beyondUndo(
               Fact.SampleChosen.class,
               (sample, in) ->
                   "sample link chosen: entry "
                       + in.label().apply(sample.piece())
                       + (sample.firstLink() ? ", and it is link 1" : "")),
-          EntryKind.takenBackAt(PlaceId.TRIAL_LENGTH, Fact.TrialMeasured.class,
-                  (trial, in) ->
-                      "trial length: "
-                          + trial.links()
-                          + " links hang "
-                          + in.length(trial.hungMm())
-                          + noted(trial.note())),
+          EntryKind.takenBackAt(
+              PlaceId.TRIAL_LENGTH,
+              Fact.TrialMeasured.class,
+              (trial, in) ->
+                  "trial length: "
+                      + trial.links()
+                      + " links hang "
+                      + in.length(trial.hungMm())
+                      + noted(trial.note())),
           EntryKind.beyondUndo(
               Fact.TrialChosen.class,
-              (chosen, in) ->
-                  "the chain follows trial length " + in.label().apply(chosen.trial())),
-          EntryKind.takenBackAt(PlaceId.WEIGH_IN, Fact.WeighedIn.class,
-                  (weighed, in) ->
-                      "weighed in"
-                          + in.mass(", chain ", weighed.chainG())
-                          + in.length(", length ", weighed.lengthMm())),
-          EntryKind.takenBackAt(PlaceId.WEIGH_IN, Fact.PricesSet.class, (prices, in) -> "prices set"),
-          EntryKind.takenBackAt(PlaceId.WEIGH_IN, BenchFact.HoursCorrected.class,
-                  (hours, in) ->
-                      "hours put right: "
-                          + minutes(hours.isSeconds())
-                          + " and not "
-                          + minutes(hours.wasSeconds())
-                          + noted(hours.why())),
-          EntryKind.takenBackAt(PlaceId.CARD, BenchFact.CardSet.class, (card, in) -> "job card set"),
+              (chosen, in) -> "the chain follows trial length " + in.label().apply(chosen.trial())),
+          EntryKind.takenBackAt(
+              PlaceId.WEIGH_IN,
+              Fact.WeighedIn.class,
+              (weighed, in) ->
+                  "weighed in"
+                      + in.mass(", chain ", weighed.chainG())
+                      + in.length(", length ", weighed.lengthMm())),
+          EntryKind.takenBackAt(
+              PlaceId.WEIGH_IN, Fact.PricesSet.class, (prices, in) -> "prices set"),
+          EntryKind.takenBackAt(
+              PlaceId.WEIGH_IN,
+              BenchFact.HoursCorrected.class,
+              (hours, in) ->
+                  "hours put right: "
+                      + minutes(hours.isSeconds())
+                      + " and not "
+                      + minutes(hours.wasSeconds())
+                      + noted(hours.why())),
+          EntryKind.takenBackAt(
+              PlaceId.CARD, BenchFact.CardSet.class, (card, in) -> "job card set"),
           EntryKind.beyondUndo(
               BenchFact.JobPutAway.class,
               (put, in) -> put.away() ? "job put away" : "job brought back"),
-          EntryKind.takenBackAt(PlaceId.BOOK, Fact.Noted.class, (note, in) -> "note: " + note.text()),
-          EntryKind.takenBackAt(PlaceId.BOOK, Fact.Struck.class,
-                  (struck, in) ->
-                      "struck entry " + in.label().apply(struck.entry()) + noted(struck.why())),
+          EntryKind.takenBackAt(
+              PlaceId.BOOK, Fact.Noted.class, (note, in) -> "note: " + note.text()),
+          EntryKind.takenBackAt(
+              PlaceId.BOOK,
+              Fact.Struck.class,
+              (struck, in) ->
+                  "struck entry " + in.label().apply(struck.entry()) + noted(struck.why())),
           EntryKind.beyondUndo(
               Fact.LineAccepted.class,
               (line, in) -> "a line was accepted as it stands (check " + line.lineCrc() + ")"),
@@ -72,8 +87,7 @@ final class JobEntryKinds {
               Fact.JobReopened.class, (opened, in) -> "job opened again" + noted(opened.why())),
           EntryKind.beyondUndo(
               Fact.Unread.class,
-              (unread, in) ->
-                  unread.kind() + " (this version cannot use it; kept, not counted)"));
+              (unread, in) -> unread.kind() + " (this version cannot use it; kept, not counted)"));
 
   private JobEntryKinds() {}
 

@@ -20,7 +20,7 @@ public record JobWait(String slug, String job, TimerRun run, boolean held) {
   public String over(String leads) {
     return "Over: "
         + named()
-        + (held ? ". Another window has that job open: it is answered there." : ". " + leads);
+        + (held ? ". Another window has that job open: it is quieted there." : ". " + leads);
   }
 
   /** Whether it belongs to another job than the one at hand. */

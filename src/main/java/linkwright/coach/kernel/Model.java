@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import linkwright.coach.content.Content;
+import linkwright.job.ClockMoves;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.HotWork;
@@ -197,6 +198,11 @@ public record Model(
     return with(bench.mind().refused(entry));
   }
 
+  /** The same, the computer's clock having been set so before the program began. */
+  public Model clockMoved(ClockMoves moves) {
+    return with(bench.mind().moves(moves));
+  }
+
   /** The same, on no errand any more. */
   public Model arrived() {
     return with(bench.mind().back(Optional.empty()));
@@ -327,10 +333,18 @@ public record Model(
         pressed, writing, bench, learning);
   }
 
-  /** The timers of the job on the bench, by the steady clock; a closed job has none. */
+  /**
+   * The timers of the job on the bench, by the steady clock; a closed job has none. One that is
+   * open only to be looked at grows elsewhere.
+   */
   public Timers timers() {
     return job.filter(open -> !open.state().course().closed())
-        .map(open -> open.state().timers())
+        .map(
+            open ->
+                Optional.of(open.slug())
+                    .filter(slug -> open.lookOnly())
+                    .flatMap(bench::known)
+                    .orElse(open.state().timers()))
         .orElse(Timers.NONE);
   }
 

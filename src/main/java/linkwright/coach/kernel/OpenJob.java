@@ -132,12 +132,15 @@ public record OpenJob(
   }
 
   /** The same with its timers by the steady clock; those that ran before go on as they did. */
-  public OpenJob steadied(Timers ran, Instant now, Instant steady) {
+  public OpenJob steadied(Timers ran, Model model) {
     return new OpenJob(
         slug,
         device,
         entries,
-        state.with(state.timers().steadied(ran, now, steady)),
+        state.with(
+            state
+                .timers()
+                .steadied(ran, model.bench().mind().moves(), model.now(), model.steady())),
         lookOnly,
         told,
         drafts,

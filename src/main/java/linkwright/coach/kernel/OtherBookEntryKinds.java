@@ -28,12 +28,15 @@ final class OtherBookEntryKinds {
                       + " made into "
                       + lot.into()
                       + amount(lot.lengthMm(), lot.massG(), in)),
-          EntryKind.takenBackAt(PlaceId.WIRE, LotFact.StockTaken.class,
-                  (lot, in) ->
-                      "taken from lot " + lot.lot() + amount(lot.lengthMm(), lot.massG(), in)),
-          EntryKind.takenBackAt(PlaceId.WIRE, LotFact.StockReturned.class,
-                  (back, in) ->
-                      "back into lot " + back.lot() + amount(back.lengthMm(), back.massG(), in)),
+          EntryKind.takenBackAt(
+              PlaceId.WIRE,
+              LotFact.StockTaken.class,
+              (lot, in) -> "taken from lot " + lot.lot() + amount(lot.lengthMm(), lot.massG(), in)),
+          EntryKind.takenBackAt(
+              PlaceId.WIRE,
+              LotFact.StockReturned.class,
+              (back, in) ->
+                  "back into lot " + back.lot() + amount(back.lengthMm(), back.massG(), in)),
           EntryKind.beyondUndo(
               LessonFact.StudentBookOpened.class, (opened, in) -> "book of a student begun"),
           EntryKind.beyondUndo(

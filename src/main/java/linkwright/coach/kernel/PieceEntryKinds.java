@@ -14,65 +14,82 @@ import linkwright.job.Fact;
 final class PieceEntryKinds {
   static final List<EntryKind<?>> ALL =
       List.of(
-          EntryKind.takenBackAt(PlaceId.BENCH, Fact.PiecesTaken.class,
-                  (taken, in) ->
-                      "in hand: "
-                          + counted(taken.pieces())
-                          + size(taken.size())
-                          + (taken.redo() ? ", to be redone" : "")),
-          EntryKind.takenBackAt(PlaceId.BENCH, Fact.PiecesThrough.class,
-                  (through, in) ->
-                      counted(through.pieces())
-                          + sizes(through.sizes())
-                          + " "
-                          + through.stage()
-                          + (through.redo() ? ", redone" : "")),
-          EntryKind.takenBackAt(PlaceId.BENCH, Fact.PiecesSentBack.class,
-                  (back, in) ->
-                      counted(Map.of(back.piece(), back.count()))
-                          + size(back.size())
-                          + " to redo at "
-                          + back.to()
-                          + ": "
-                          + back.reason()),
-          EntryKind.takenBackAt(PlaceId.BENCH, Fact.PiecesScrapped.class,
-                  (scrapped, in) ->
-                      counted(Map.of(scrapped.piece(), scrapped.count()))
-                          + size(scrapped.size())
-                          + " scrapped: "
-                          + scrapped.reason()),
-          EntryKind.takenBackAt(PlaceId.BENCH, BenchFact.JointsChecked.class,
-                  (joints, in) ->
-                      "joints looked at: "
-                          + joints.failed()
-                          + " of "
-                          + joints.of()
-                          + " failed"
-                          + noted(joints.reason())),
+          EntryKind.takenBackAt(
+              PlaceId.BENCH,
+              Fact.PiecesTaken.class,
+              (taken, in) ->
+                  "in hand: "
+                      + counted(taken.pieces())
+                      + size(taken.size())
+                      + (taken.redo() ? ", to be redone" : "")),
+          EntryKind.takenBackAt(
+              PlaceId.BENCH,
+              Fact.PiecesThrough.class,
+              (through, in) ->
+                  counted(through.pieces())
+                      + sizes(through.sizes())
+                      + " "
+                      + through.stage()
+                      + (through.redo() ? ", redone" : "")),
+          EntryKind.takenBackAt(
+              PlaceId.BENCH,
+              Fact.PiecesSentBack.class,
+              (back, in) ->
+                  counted(Map.of(back.piece(), back.count()))
+                      + size(back.size())
+                      + " to redo at "
+                      + back.to()
+                      + ": "
+                      + back.reason()),
+          EntryKind.takenBackAt(
+              PlaceId.BENCH,
+              Fact.PiecesScrapped.class,
+              (scrapped, in) ->
+                  counted(Map.of(scrapped.piece(), scrapped.count()))
+                      + size(scrapped.size())
+                      + " scrapped: "
+                      + scrapped.reason()),
+          EntryKind.takenBackAt(
+              PlaceId.BENCH,
+              BenchFact.JointsChecked.class,
+              (joints, in) ->
+                  "joints looked at: "
+                      + joints.failed()
+                      + " of "
+                      + joints.of()
+                      + " failed"
+                      + noted(joints.reason())),
           EntryKind.beyondUndo(BenchFact.RedoPlanned.class, (planned, in) -> planned(planned)),
-          EntryKind.takenBackAt(PlaceId.PILES, BenchFact.PilePlaced.class,
-                  (pile, in) ->
-                      pile.piece().many()
-                          + " "
-                          + (pile.redo() ? "to redo at " : "")
-                          + pile.stage()
-                          + " lie in: "
-                          + pile.place()),
-          EntryKind.takenBackAt(PlaceId.BENCH, Fact.WireCut.class,
+          EntryKind.takenBackAt(
+              PlaceId.PILES,
+              BenchFact.PilePlaced.class,
+              (pile, in) ->
+                  pile.piece().many()
+                      + " "
+                      + (pile.redo() ? "to redo at " : "")
+                      + pile.stage()
+                      + " lie in: "
+                      + pile.place()),
+          EntryKind.takenBackAt(
+                  PlaceId.BENCH,
+                  Fact.WireCut.class,
                   (cut, in) ->
                       counted(Map.of(cut.piece(), cut.count()))
                           + size(cut.size())
                           + " cut, "
                           + in.length(cut.eachMm())
-                          + " of wire each").andAt(PlaceId.WIRE),
+                          + " of wire each")
+              .andAt(PlaceId.WIRE),
           EntryKind.takenBackAt(PlaceId.WIRE, Fact.WireAdded.class, PieceEntryKinds::came),
-          EntryKind.takenBackAt(PlaceId.WIRE, Fact.WireDiscarded.class,
-                  (gone, in) ->
-                      "wire for "
-                          + gone.piece().many()
-                          + " lost: "
-                          + in.length(gone.lengthMm())
-                          + noted(gone.why())));
+          EntryKind.takenBackAt(
+              PlaceId.WIRE,
+              Fact.WireDiscarded.class,
+              (gone, in) ->
+                  "wire for "
+                      + gone.piece().many()
+                      + " lost: "
+                      + in.length(gone.lengthMm())
+                      + noted(gone.why())));
 
   private PieceEntryKinds() {}
 

@@ -28,12 +28,14 @@ public final class ShortageWords {
    *
    * @param standing before they are cut
    * @param cut the same after that
+   * @param size of which size they are; empty where all are alike
    */
-  public static String after(Standing standing, Standing cut, PieceKind piece, int count) {
-    StillToDo todo = standing.left().get(piece);
-    if (todo == null || !standing.wireKnown()) {
+  public static String after(
+      Standing standing, Standing cut, PieceKind piece, String size, int count) {
+    if (!standing.left().containsKey(piece) || !standing.wireKnown()) {
       return "";
     }
+    StillToDo todo = standing.left().get(piece).of(size);
     if (count > todo.canCut()) {
       return "By the book the wire on hand gives "
           + (todo.canCut() == 0 ? "none" : "only " + todo.canCut() + " more")

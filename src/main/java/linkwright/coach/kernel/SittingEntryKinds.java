@@ -15,8 +15,7 @@ final class SittingEntryKinds {
       List.of(
           EntryKind.beyondUndo(Fact.SittingStarted.class, (started, in) -> "at the bench"),
           EntryKind.beyondUndo(
-              BenchFact.SittingEnded.class,
-              (ended, in) -> "sitting ended" + noted(ended.person())),
+              BenchFact.SittingEnded.class, (ended, in) -> "sitting ended" + noted(ended.person())),
           EntryKind.beyondUndo(
               Fact.SteppedAway.class,
               (away, in) ->
@@ -27,7 +26,10 @@ final class SittingEntryKinds {
           EntryKind.beyondUndo(
               Fact.StepOpened.class,
               (opened, in) -> "step opened: " + spoken(opened.step().word())),
-          EntryKind.takenBackAt(PlaceId.BENCH, Fact.StepDone.class, (done, in) -> "step done: " + spoken(done.step().word())),
+          EntryKind.takenBackAt(
+              PlaceId.BENCH,
+              Fact.StepDone.class,
+              (done, in) -> "step done: " + spoken(done.step().word())),
           EntryKind.beyondUndo(
               BenchFact.StepSkipped.class,
               (skipped, in) ->

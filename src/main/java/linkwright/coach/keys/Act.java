@@ -199,10 +199,7 @@ public enum Act {
       "n",
       "enter"),
   TAKE_ROWS(
-      "take-rows",
-      "take rows in",
-      "enter test pieces, tallies or lots out of a file of rows",
-      "t"),
+      "take-rows", "take rows in", "enter test pieces, tallies or lots out of a file of rows", "t"),
   TO_CARD("to-card", "job card", "customer, promised day, price, deposit, clasp, mark", "d"),
   WRITE_CARD("write-card", "write the card", "what was agreed for this job", "n", "enter"),
   PUT_AWAY("put-away", "put it away", "out of the tray, or back; nothing is erased", "x"),

@@ -12,10 +12,10 @@ import linkwright.plan.FinenessWord;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Clasp;
-import linkwright.reference.PublishedFigure;
 import linkwright.reference.FinenessRule;
 import linkwright.reference.Limit;
 import linkwright.reference.Metal;
+import linkwright.reference.PublishedFigure;
 import linkwright.reference.Range;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
@@ -43,10 +43,10 @@ public final class ReferenceContent {
     rows.add(range("anneals", metal.annealC(), units));
     rows.add(figure("anneal after", metal.reductionShare(), 100, 0, "% drawn off"));
     rows.add(figure("modulus", metal.modulusGpa(), 1, 0, "GPa"));
-    rows.add(figure("yields, soft", metal.yieldSoftMpa(), 1, 0, "MPa"));
-    rows.add(figure("yields, hard", metal.yieldHardMpa(), 1, 0, "MPa"));
-    rows.add(figure("tensile, soft", metal.tensileSoftMpa(), 1, 0, "MPa"));
-    rows.add(figure("tensile, hard", metal.tensileHardMpa(), 1, 0, "MPa"));
+    rows.add(stress("yields, soft", metal.yieldSoftMpa(), units));
+    rows.add(stress("yields, hard", metal.yieldHardMpa(), units));
+    rows.add(stress("tensile, soft", metal.tensileSoftMpa(), units));
+    rows.add(stress("tensile, hard", metal.tensileHardMpa(), units));
     List<Part> parts = new ArrayList<>();
     if (!metal.notPlanned().isEmpty()) {
       parts.add(Prose.stop(metal.notPlanned()));
@@ -61,9 +61,14 @@ public final class ReferenceContent {
     return new LookUpItem("metal", metal.id(), metal.name(), names, parts);
   }
 
-  private static Row figure(String label, PublishedFigure figure, double times, int digits, String unit) {
+  private static Row figure(
+      String label, PublishedFigure figure, double times, int digits, String unit) {
     return Row.of(label, Decimals.upTo(figure.value() * times, digits) + " " + unit)
         .remark(figure.source());
+  }
+
+  private static Row stress(String label, PublishedFigure mpa, UnitStyle units) {
+    return Row.of(label, units.stress(mpa.value())).remark(mpa.source());
   }
 
   private static Row range(String label, Range range, UnitStyle units) {

@@ -40,17 +40,17 @@ final class OwnBenchFields {
             .helped("The tools you have. What a routine asks for and is not here is told."));
     fields.add(
         field(
-            "plate",
-            "plate holes",
+                "plate",
+                "plate holes",
                 bench.plateMm().stream().map(units::length).collect(Collectors.joining(", ")),
                 "2.0 mm, 1.9 mm, 1.8 mm")
             .takes(Measure.LENGTH, units)
             .helped("The holes of your drawplate. Drawing down goes through them."));
     fields.add(
         field(
-            "kerf",
-            "kerf",
-            bench.kerfMm().isPresent() ? units.length(bench.kerfMm().getAsDouble()) : "",
+                "kerf",
+                "kerf",
+                bench.kerfMm().isPresent() ? units.length(bench.kerfMm().getAsDouble()) : "",
                 "what your saw takes, 0.3 mm")
             .takes(Measure.LENGTH, units)
             .helped("What a cut takes of the wire. It is in every plan, and in coils of rings."));
@@ -62,19 +62,19 @@ final class OwnBenchFields {
             .helped("What your pickle is made of."));
     fields.add(
         field(
-            "pickle.wait",
-            "pickle takes",
-            bench.pickle().usualSeconds().isPresent()
-                ? bench.pickle().usualSeconds().getAsLong() / 60 + " min"
-                : "",
+                "pickle.wait",
+                "pickle takes",
+                bench.pickle().usualSeconds().isPresent()
+                    ? bench.pickle().usualSeconds().getAsLong() / 60 + " min"
+                    : "",
                 "12 min")
             .takes(Measure.TIME, units)
             .helped("How long your pickle takes. Its timers are set to that."));
     fields.add(
         field(
-            "pickle.mixed",
-            "mixed on",
-            bench.pickle().mixed().map(Object::toString).orElse(""),
+                "pickle.mixed",
+                "mixed on",
+                bench.pickle().mixed().map(Object::toString).orElse(""),
                 "2026-11-20")
             .helped("The day when it was mixed."));
     fields.add(
@@ -82,11 +82,11 @@ final class OwnBenchFields {
             .helped("It stands behind every price."));
     fields.add(
         field(
-            METAL_PRICE,
-            "metal for 1 g",
-            bench.prices().metalPerG().entrySet().stream()
-                .map(each -> each.getKey() + "=" + PriceWords.plain(each.getValue()))
-                .collect(Collectors.joining(", ")),
+                METAL_PRICE,
+                "metal for 1 g",
+                bench.prices().metalPerG().entrySet().stream()
+                    .map(each -> each.getKey() + "=" + PriceWords.plain(each.getValue()))
+                    .collect(Collectors.joining(", ")),
                 "sterling=1.1, gold-14k-yellow=48")
             .helped("What you pay for a gram of each metal. Chain and scrap are priced by it."));
     for (String name : PriceList.NAMES) {
@@ -103,22 +103,23 @@ final class OwnBenchFields {
     }
     fields.add(
         field(
-            "losses.all",
-            "usual loss",
-            bench.losses().containsKey("all")
-                ? PriceWords.plain(100 * bench.losses().get("all")) + " %"
-                : "",
+                "losses.all",
+                "usual loss",
+                bench.losses().containsKey("all")
+                    ? PriceWords.plain(100 * bench.losses().get("all")) + " %"
+                    : "",
                 "pieces lost for good, 5 %")
             .takes(Measure.SHARE, units)
-            .helped("The share of pieces that you lose. Spares are reckoned from it, until your"
-                + " books have taught more."));
+            .helped(
+                "The share of pieces that you lose. Spares are reckoned from it, until your"
+                    + " books have taught more."));
     fields.add(
         field(
-            "fire-watch",
-            "fire watch",
-            bench.fireWatchSeconds().isPresent()
-                ? bench.fireWatchSeconds().getAsLong() / 60 + " min"
-                : "",
+                "fire-watch",
+                "fire watch",
+                bench.fireWatchSeconds().isPresent()
+                    ? bench.fireWatchSeconds().getAsLong() / 60 + " min"
+                    : "",
                 "60 min, or as your rules say")
             .takes(Measure.TIME, units)
             .helped("How long you watch after the last heat."));

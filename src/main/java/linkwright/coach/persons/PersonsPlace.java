@@ -39,7 +39,8 @@ public final class PersonsPlace implements Place {
             "begin her sitting",
             List.of(
                 Field.of(WHO, "name", "", known.isEmpty() ? "as the book is to say" : known)
-                    .helped("What is entered from now on is hers: counts, hours, what she learns.")));
+                    .helped(
+                        "What is entered from now on is hers: counts, hours, what she learns.")));
     return Turn.to(model.with(PersonsHeld.of(form, "")));
   }
 

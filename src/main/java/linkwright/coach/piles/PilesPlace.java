@@ -124,7 +124,8 @@ public final class PilesPlace implements Place {
             "keep it",
             List.of(
                 Field.of("lies", "lie in", pile.lies(), "the blue tin, the tray by the window")
-                    .helped("Where they are to be found. It stands beside the pile till they move."))));
+                    .helped(
+                        "Where they are to be found. It stands beside the pile till they move."))));
   }
 
   @Override

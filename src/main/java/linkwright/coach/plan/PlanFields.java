@@ -72,7 +72,8 @@ final class PlanFields {
         .flatMap(Pattern::usual);
   }
 
-  private static void put(Map<String, String> usual, Model model, Routine routine, UsualSizes sizes) {
+  private static void put(
+      Map<String, String> usual, Model model, Routine routine, UsualSizes sizes) {
     UnitStyle units = model.settings().units();
     if (routine.speaksOf("blank")) {
       usual.put(WishKeys.WIRE, units.length(sizes.wireMm()));

@@ -109,7 +109,6 @@ public final class RehearsalPlace implements Place {
         Act.DRY_BACK,
         Act.TO_CAUTIONS,
         Act.DRAWN,
-        Act.TO_LOOKUP,
         Act.TO_TRAY,
         Act.MORE,
         Act.LESS);

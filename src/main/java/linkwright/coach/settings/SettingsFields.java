@@ -33,6 +33,8 @@ public final class SettingsFields {
   /** How a flag of the file is told and typed. */
   private static final Map<String, String> SHOWN = Map.of("true", "yes", "false", "no");
 
+  private static final String OFFERED = "left and right: the likely ones";
+
   /** Programs that say the sentence that is their last word; the last reads it where it is put. */
   private static final List<Offered> VOICES =
       List.of(
@@ -108,9 +110,9 @@ public final class SettingsFields {
               "what is heard",
               "",
               List.of(),
-              "Of what is said any of cautions, waits, counts, steps, still-to-do, with commas; empty:"
-                  + " all of them. With clicks each count clicks, with tones a wait that is due"
-                  + " sounds, whether anything is said or not."));
+              "Of what is said any of cautions, waits, counts, steps, still-to-do, with commas;"
+                  + " empty: all of them. With clicks each count clicks, with tones a wait that is"
+                  + " due sounds, whether anything is said or not."));
 
   private static final int SMALLEST = 8;
   private static final int LARGEST = 72;
@@ -146,7 +148,7 @@ public final class SettingsFields {
     List<String> choices = each.choices().stream().map(any -> shown(any, each)).toList();
     Field field =
         each.key().equals("say")
-            ? Field.choiceOf(each.key(), each.label(), text, "", VOICES).whole()
+            ? Field.choiceOf(each.key(), each.label(), text, OFFERED, VOICES).whole()
             : choices.isEmpty()
                 ? Field.of(each.key(), each.label(), text, each.usual())
                 : Field.choice(each.key(), each.label(), text, "", choices);

@@ -17,7 +17,6 @@ import linkwright.lesson.StudentReport;
 import linkwright.quantity.Count;
 import linkwright.quantity.Nearest;
 import linkwright.routine.PieceKind;
-import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
 
 /** What a teacher signs and sets, and what a student writes of a piece. */
@@ -226,7 +225,8 @@ final class StudentForms {
           new LessonFact.PieceStudied(
               form.text("piece"), form.text("expected"), form.text("got"), form.text("change"));
       default ->
-          new LessonFact.PracticeSet(TitledSteps.id(form), count(form, "pieces"), count(form, "days"));
+          new LessonFact.PracticeSet(
+              TitledSteps.id(form), count(form, "pieces"), count(form, "days"));
     };
   }
 

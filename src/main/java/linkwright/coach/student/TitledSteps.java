@@ -32,7 +32,8 @@ final class TitledSteps {
                 String id = routine.id() + "/" + step.id();
                 String title = step.title() + " (" + routine.id().replace('-', ' ') + ")";
                 boolean twice = all.values().stream().anyMatch(one -> one.id().equals(title));
-                String told = twice ? title + ", step " + (routine.steps().indexOf(step) + 1) : title;
+                String told =
+                    twice ? title + ", step " + (routine.steps().indexOf(step) + 1) : title;
                 all.put(id, new Offered(told, "", List.of(id, step.title())));
               });
     }

@@ -35,7 +35,9 @@ public final class TimersPlace implements Place {
   /** What a fire watch may be ended for: never that nothing has happened so far. */
   private static final List<String> STAYS = List.of(TAKEN_OVER);
 
-  /** What work does sooner than its time: steel shot brightens, metal cools, a bath comes to heat. */
+  /**
+   * What work does sooner than its time: steel shot brightens, metal cools, a bath comes to heat.
+   */
   private static final List<String> SOONER =
       List.of(
           "done sooner: bright all over",

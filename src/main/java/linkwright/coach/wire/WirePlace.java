@@ -32,7 +32,6 @@ import linkwright.routine.PieceKind;
 import linkwright.standing.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
-import linkwright.standing.stock.PlannedWire;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 public final class WirePlace implements Place {
@@ -285,15 +284,17 @@ public final class WirePlace implements Place {
         double each =
             size.map(one -> one.eachMm(job.standing().counted().plan().orElseThrow().wish()))
                 .orElseGet(() -> job.standing().eachMm().getOrDefault(piece, 0.0));
+        String name = size.map(LinksOfSize::name).orElse("");
         StillToDo left = job.standing().left().get(piece);
-        boolean tooMany = left != null && count > left.canCut();
-        Fact cut = new Fact.WireCut(piece, count, each, size.map(LinksOfSize::name).orElse(""));
+        boolean tooMany = left != null && count > left.of(name).canCut();
+        Fact cut = new Fact.WireCut(piece, count, each, name);
         String lacking =
             tooMany
                 ? ShortageWords.after(
                     job.standing(),
                     job.standingWith(cut, model.now(), model.handbook()),
                     piece,
+                    name,
                     count)
                 : "";
         Model told = lacking.isEmpty() ? model : model.trouble(lacking);
