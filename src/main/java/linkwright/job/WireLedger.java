@@ -73,14 +73,7 @@ public record WireLedger(
     // Rings of a trial length came off a coil of their own.
     int wound = more.getOrDefault(PieceKind.RING, 0) > uncut(PieceKind.RING) ? 1 : 0;
     return new WireLedger(
-        added,
-        usedMm,
-        discardedMm,
-        returnedMm,
-        Map.copyOf(more),
-        tried,
-        coils + wound,
-        coiling);
+        added, usedMm, discardedMm, returnedMm, Map.copyOf(more), tried, coils + wound, coiling);
   }
 
   WireLedger after(Fact fact) {
@@ -92,8 +85,7 @@ public record WireLedger(
     }
     if (fact instanceof Fact.WireCut cut) {
       boolean ring = PieceKind.RING.equals(cut.piece());
-      return (ring ? this : coilLeft())
-          .used(cut.piece(), cut.count() * cut.eachMm(), tried, ring);
+      return (ring ? this : coilLeft()).used(cut.piece(), cut.count() * cut.eachMm(), tried, ring);
     }
     if (fact instanceof Fact.StepOpened || fact instanceof Fact.StepDone) {
       return coilLeft();
@@ -112,8 +104,7 @@ public record WireLedger(
 
   private WireLedger used(PieceKind piece, double mm, int nowTried, boolean nowCoiling) {
     Map<PieceKind, Double> used = plus(usedMm, piece, mm);
-    return new WireLedger(
-        added, used, discardedMm, returnedMm, uncut, nowTried, coils, nowCoiling);
+    return new WireLedger(added, used, discardedMm, returnedMm, uncut, nowTried, coils, nowCoiling);
   }
 
   private WireLedger gone(Map<PieceKind, Double> goneMm, Map<PieceKind, Double> backMm) {
@@ -123,8 +114,7 @@ public record WireLedger(
   /** Once other work is begun, what is left of a coil is its tail. */
   private WireLedger coilLeft() {
     return coiling
-        ? new WireLedger(
-            added, usedMm, discardedMm, returnedMm, uncut, tried, coils + 1, false)
+        ? new WireLedger(added, usedMm, discardedMm, returnedMm, uncut, tried, coils + 1, false)
         : this;
   }
 

@@ -116,8 +116,8 @@ public record Plan(
   /** Wire that the links of one repeat more take, kerfs included, mm. */
   public double repeatLinksMm() {
     return sizes.stream().mapToDouble(size -> size.perRepeat() * size.eachMm(wish)).sum()
-            * linksPerRepeat()
-            / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum();
+        * linksPerRepeat()
+        / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum();
   }
 
   /** Wire that its rings take, mm. */

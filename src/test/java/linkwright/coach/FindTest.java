@@ -49,8 +49,7 @@ class FindTest {
     for (String metal : List.of("sterling", "brass")) {
       Bencher job =
           Bencher.with(
-              new Fact.JobOpened("Cable", "round-cable"),
-              new Fact.PlanSet(Map.of("metal", metal)));
+              new Fact.JobOpened("Cable", "round-cable"), new Fact.PlanSet(Map.of("metal", metal)));
       List<String> steps =
           Findable.all(job.model()).stream()
               .filter(each -> each.kind().equals("step"))

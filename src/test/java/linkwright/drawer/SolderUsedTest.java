@@ -33,8 +33,7 @@ class SolderUsedTest {
 
   private MetalAccount account() {
     Fact came =
-        new LotFact.LotArrived(
-            "strip", "solder", "hard-silver", NONE, "", "", NONE, grams(5), "");
+        new LotFact.LotArrived("strip", "solder", "hard-silver", NONE, "", "", NONE, grams(5), "");
     Drawer drawer =
         Drawer.of(
             List.of(new Entry(1, NOW, "bench", came)),

@@ -18,8 +18,8 @@ import linkwright.standing.stock.LotQuestions;
 import linkwright.standing.stock.PlannedWire;
 
 /**
- * The lot that a form names: what is taken out of it, and what goes back into it, wire by its length
- * or mass, all else by its mass.
+ * The lot that a form names: what is taken out of it, and what goes back into it, wire by its
+ * length or mass, all else by its mass.
  */
 final class LotOfForm {
   private LotOfForm() {}

@@ -63,9 +63,7 @@ public record WireLengths(double mm, double cutMm, double lostMm) {
 
   private static double usedByRings(Plan plan, WireLedger ledger) {
     double tails = plan.rings() > 0 ? ledger.coils() * plan.wish().coilTailMm() : 0;
-    return ledger.usedMm(PieceKind.RING)
-        + ledger.uncut(PieceKind.RING) * plan.ringTurnMm()
-        + tails;
+    return ledger.usedMm(PieceKind.RING) + ledger.uncut(PieceKind.RING) * plan.ringTurnMm() + tails;
   }
 
   /** What was given back is no part of a length any more. */

@@ -113,8 +113,7 @@ class AgainPriceTest {
   void a_closed_jobs_plan_tells_the_hours_and_the_price_that_making_it_again_tells() {
     JobBook book = JobBook.scroll(Wishes.common().texts());
     book.enter(
-        new Fact.PricesSet(
-            Map.of(PriceList.METAL_PER_G, STERLING, PriceList.HOUR, HOUR), "EUR"));
+        new Fact.PricesSet(Map.of(PriceList.METAL_PER_G, STERLING, PriceList.HOUR, HOUR), "EUR"));
     book.enter(new Fact.SittingStarted(""));
     book.enter(new Fact.StepOpened(new StepId("cut")));
     book.after(20).enter(new Fact.WireCut(PieceKind.LINK, 30, 38.1));
@@ -125,15 +124,13 @@ class AgainPriceTest {
           .enter(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 30), at, false, new StepId(stage)));
       if (stage.equals("soldered")) {
         book.enter(new Fact.PiecesSentBack(PieceKind.LINK, 5, at, at, false, "gap"));
-        book.enter(
-            new Fact.PiecesThrough(Map.of(PieceKind.LINK, 5), at, true, new StepId(stage)));
+        book.enter(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 5), at, true, new StepId(stage)));
       }
     }
     book.enter(new Fact.JobClosed(""));
     Handbook bench = bench(Map.of("sterling", STERLING));
     Handbook taught =
-        bench.with(
-            Hands.of(List.of(bench.taught("a", book.entries(), book.state())), Set.of()));
+        bench.with(Hands.of(List.of(bench.taught("a", book.entries(), book.state())), Set.of()));
     Handbook mine = taught.forJob("a", book.entries());
     Quote closed = Standing.of(book.state(), mine).quote().orElseThrow();
     MadeAgain again = MadeAgain.of(book.state(), mine, Map.of(), UnitStyle.METRIC);
