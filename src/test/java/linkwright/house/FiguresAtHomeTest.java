@@ -34,7 +34,7 @@ class FiguresAtHomeTest {
     Set<String> found = new TreeSet<>();
     for (JavaClass type : Program.CLASSES) {
       String name = Program.shortName(type);
-      if (SHOWING.contains(name.split("\\.")[0]) && computes(type)) {
+      if (SHOWING.contains(name.split("\\.", -1)[0]) && computes(type)) {
         found.add(name.replaceAll("\\.\\d+$", ""));
       }
     }

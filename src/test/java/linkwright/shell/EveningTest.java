@@ -38,9 +38,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * A routine taught in one evening to a student who forgets a third of it overnight, walked by her at
- * the bench the next day, and the day after: what she had forgotten is asked again before all else.
- * She is simulated; what she knows when is drawn from a seed.
+ * A routine taught in one evening to a student who forgets a third of it overnight, walked by her
+ * at the bench the next day, and the day after: what she had forgotten is asked again before all
+ * else. She is simulated; what she knows when is drawn from a seed.
  */
 class EveningTest {
   private static final String ROUTINE = "torch-practice";
@@ -88,7 +88,9 @@ class EveningTest {
         mara, StudentBooks.entries(StudentBooks.path(home, mara)).orThrow(), ZoneOffset.UTC, 7);
   }
 
-  /** Answers by what she knows now, and knows it afterwards; tells which item, and whether right. */
+  /**
+   * Answers by what she knows now, and knows it afterwards; tells which item, and whether right.
+   */
   private Lesson.LessonAnswer answers() {
     Learner.QuestionPut put = learner().open().orElseThrow();
     int right =
