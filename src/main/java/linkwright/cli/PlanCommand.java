@@ -176,9 +176,10 @@ final class PlanCommand implements Callable<Integer> {
     if (as != OutForm.TEXT) {
       List<ChainChoice> nearest =
           ChainChoices.of(planned.get().wish(), planned.get().state(), planned.get().handbook());
-      Map<String, Object> values = PlanYaml.of(standing, nearest, library.reference());
-      values.put("job", planned.get().name());
-      here.out().print(as.written(values));
+      here.out()
+          .print(
+              as.written(
+                  PlanYaml.of(planned.get().name(), standing, nearest, library.reference())));
     } else {
       here.out()
           .sayAll(

@@ -46,6 +46,7 @@ public record Exported(Map<String, List<Map<String, Object>>> tables) {
         ? List.of()
         : List.of(
             PlanYaml.of(
+                state.course().name(),
                 standing,
                 ChainChoices.of(state.course().wish(), state, handbook),
                 handbook.reference()));

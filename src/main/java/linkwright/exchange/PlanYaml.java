@@ -26,11 +26,17 @@ import linkwright.standing.nearest.ChainChoice;
 public final class PlanYaml {
   private PlanYaml() {}
 
-  /** All of it; nearest are the other chains that can be had. */
+  /**
+   * All of it.
+   *
+   * @param job the name of its job, or of the wish where there is none yet
+   * @param nearest the other chains that can be had
+   */
   public static Map<String, Object> of(
-      Standing standing, List<ChainChoice> nearest, Reference reference) {
+      String job, Standing standing, List<ChainChoice> nearest, Reference reference) {
     Plan plan = standing.counted().plan().orElseThrow();
     Map<String, Object> values = new LinkedHashMap<>();
+    values.put("job", job);
     wished(values, plan.wish());
     counted(values, plan);
     wire(values, standing, plan);
@@ -95,7 +101,6 @@ public final class PlanYaml {
   }
 
   private static void wished(Map<String, Object> values, ChainWish wish) {
-    values.put("job", wish.job());
     values.put("metal", wish.metal().id());
     values.put("wire_mm", wish.wireMm());
     values.put("temper", wish.temper().word());

@@ -275,6 +275,7 @@ class OneTruthTest {
 
   private static Map<String, Object> yaml(Model model, Standing standing) {
     return PlanYaml.of(
+        model.job().orElseThrow().state().course().name(),
         standing,
         ChainChoices.of(Map.of(), model.job().orElseThrow().state(), model.handbook()),
         model.handbook().reference());

@@ -193,7 +193,7 @@ class PlanCommandTest {
           "wire | -3 mm | -3 mm",
           "wire | 12 mm | thicker",
           "metal | stirling | Did you mean sterling?",
-          "link | {pattern: scroll, blank: 9 mm} | at least",
+          "link | {pattern: scroll, blank: 9 mm} | the shortest that works is",
           "finished-length | 15 mm | shorter than",
           "finished-length | 24 cn | Did you mean 24 cm?",
         })
