@@ -158,8 +158,7 @@ public final class Coach implements MessageCases<Turn> {
         message.hands().map(hands -> model.handbook().with(hands)).orElse(model.handbook());
     Handbook handbook = all.forJob(message.slug(), message.entries());
     OpenJob job =
-        OpenJob.of(message, handbook, model.settings())
-            .steadied(model.ran(message.slug()), model);
+        OpenJob.of(message, handbook, model.settings()).steadied(model.ran(message.slug()), model);
     Model next = model.with(handbook).with(job).with(new Writing.Nothing());
     if (readAnew) {
       return Places.of(model).readAnew(next);

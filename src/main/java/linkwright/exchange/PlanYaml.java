@@ -140,7 +140,7 @@ public final class PlanYaml {
     one.put("blank_mm", size.link().blankMm());
     one.put("inside_mm", size.link().insideMm());
     one.put("blanks_to_cut", size.toCut());
-    one.put("wire_mm", size.toCut() * size.eachMm(plan.wish()));
+    one.put("wire_mm", size.wireMm(plan.wish()));
     one.put("mass_g", size.massG());
     return one;
   }

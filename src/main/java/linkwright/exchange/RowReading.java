@@ -42,7 +42,9 @@ final class RowReading {
     List<String> columns = table.columns();
     for (String column : columns) {
       boolean taken =
-          known.contains(column) || TakenIn.PASSED.contains(column) || column.startsWith(TakenIn.FORMER);
+          known.contains(column)
+              || TakenIn.PASSED.contains(column)
+              || column.startsWith(TakenIn.FORMER);
       if (!taken) {
         String near =
             Nearest.of(column, known).map(each -> " Did you mean " + each + "?").orElse("");
@@ -95,8 +97,7 @@ final class RowReading {
       questions.addAll(asked);
       return new TakenIn(facts, problems, known, questions);
     }
-    List<Problem> told =
-        new ArrayList<>(problems.subList(0, Math.min(MOST_TOLD, problems.size())));
+    List<Problem> told = new ArrayList<>(problems.subList(0, Math.min(MOST_TOLD, problems.size())));
     int more = problems.size() + untold - told.size();
     if (more > 0) {
       told.add(Problem.more(file, more));

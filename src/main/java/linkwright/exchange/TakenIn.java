@@ -35,8 +35,7 @@ import linkwright.standing.stock.LotQuestions;
  * @param known how many rows were given out of this book and stand in it: they are left out
  * @param asked what is to be asked before the rows are entered, in sentences
  */
-public record TakenIn(
-    List<Fact> facts, List<Problem> problems, int known, List<String> asked) {
+public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<String> asked) {
   /** Said where rows of a closed job are to be entered. */
   public static final String CLOSED = "This job is closed: open it again before rows go in.";
 
@@ -105,8 +104,7 @@ public record TakenIn(
   }
 
   /** Test pieces; wire and formers that no column tells are those of the job's plan. */
-  private static TakenIn pieces(
-      String file, CsvTable table, StandsThere there, Standing standing) {
+  private static TakenIn pieces(String file, CsvTable table, StandsThere there, Standing standing) {
     RowReading rows = new RowReading(file, table, PIECES, List.of("blank"), there);
     List<String> formerColumns =
         table.columns().stream().filter(column -> column.startsWith(FORMER)).toList();
@@ -149,7 +147,8 @@ public record TakenIn(
   /** Pieces that came through a stage, went back to one, or were lost there. */
   private static TakenIn tallies(
       String file, CsvTable table, StandsThere there, JobState state, Handbook handbook) {
-    RowReading rows = new RowReading(file, table, TALLIES, List.of("piece", "stage", "count"), there);
+    RowReading rows =
+        new RowReading(file, table, TALLIES, List.of("piece", "stage", "count"), there);
     Map<PieceKind, List<Stage>> stages = handbook.stages().of(state.course().routine());
     Tallied tallied = new Tallied(state, handbook.stages());
     for (CsvTable.CsvRow row : rows.fresh(table)) {
@@ -208,8 +207,7 @@ public record TakenIn(
   public static TakenIn stock(
       String file, CsvTable table, Drawer drawer, Reference reference, UnitStyle units) {
     RowReading rows =
-        new RowReading(
-            file, table, STOCK, List.of("lot", "metal"), StandsThere.NOTHING);
+        new RowReading(file, table, STOCK, List.of("lot", "metal"), StandsThere.NOTHING);
     Function<String, Optional<String>> alloys = reference.alloyIds();
     for (CsvTable.CsvRow row : table.rows()) {
       if (row.of("lot").isEmpty()) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -23,14 +24,16 @@ import linkwright.text.Slug;
 
 /**
  * What was typed into forms and not entered yet, a file a job, so that a crash costs no typing. A
- * draft is a convenience: one that cannot be read is simply none.
+ * file of drafts that cannot be read holds none: that is told, and it is set aside before anything
+ * is written in its place.
  */
 public final class DraftStore {
   private final Path folder;
   private final Map<Path, Known> known = new HashMap<>();
 
   /** What was read or written last, and how the file looked then. */
-  private record Known(String stamp, Map<String, Map<String, String>> drafts) {}
+  private record Known(
+      String stamp, Map<String, Map<String, String>> drafts, Optional<String> unread) {}
 
   /** The drafts in a folder, which need not exist yet. */
   public DraftStore(Path folder) {
@@ -42,14 +45,22 @@ public final class DraftStore {
    * store left it.
    */
   public Map<String, Map<String, String>> of(String slug) {
-    Path path = file(slug);
+    return known(file(slug)).drafts();
+  }
+
+  /** A sentence where what was typed cannot be read; empty where it can, or nothing was typed. */
+  public Optional<String> unread(String slug) {
+    return known(file(slug)).unread();
+  }
+
+  private Known known(Path path) {
     String stamp = stamp(path);
     Known before = known.get(path);
     if (before == null || !before.stamp().equals(stamp)) {
-      before = new Known(stamp, read(path));
+      before = read(path, stamp);
       known.put(path, before);
     }
-    return before.drafts();
+    return before;
   }
 
   private static String stamp(Path path) {
@@ -61,10 +72,10 @@ public final class DraftStore {
     }
   }
 
-  private static Map<String, Map<String, String>> read(Path path) {
+  private static Known read(Path path, String stamp) {
     List<Problem> trouble = new ArrayList<>();
     if (!Files.exists(path)) {
-      return Map.of();
+      return new Known(stamp, Map.of(), Optional.empty());
     }
     ProblemList problems = new ProblemList(path.toString());
     Map<String, Map<String, String>> drafts = new LinkedHashMap<>();
@@ -81,7 +92,22 @@ public final class DraftStore {
                             drafts.put(form, Collections.unmodifiableMap(group.all(Read::good))));
               }
             });
-    return Collections.unmodifiableMap(drafts);
+    boolean whole = trouble.isEmpty() && problems.all().isEmpty();
+    return new Known(
+        stamp,
+        Collections.unmodifiableMap(drafts),
+        whole
+            ? Optional.empty()
+            : Optional.of(
+                "Not all that was typed and not entered can be read from "
+                    + path
+                    + ". Once something is typed, the file is set aside as "
+                    + aside(path).getFileName()
+                    + "."));
+  }
+
+  private static Path aside(Path path) {
+    return path.resolveSibling(path.getFileName() + ".unread");
   }
 
   /** Keeps what is typed in a form; a sentence if the disk refuses. */
@@ -100,6 +126,9 @@ public final class DraftStore {
   private Optional<String> write(String slug, Map<String, Map<String, String>> drafts) {
     Path path = file(slug);
     try {
+      if (known(path).unread().isPresent() && Files.isRegularFile(path)) {
+        Files.move(path, aside(path), StandardCopyOption.REPLACE_EXISTING);
+      }
       if (drafts.isEmpty()) {
         Files.deleteIfExists(path);
       } else {
@@ -111,7 +140,8 @@ public final class DraftStore {
       return Optional.of(DiskTrouble.writing(path, trouble));
     } finally {
       // What could not be written is written with the next that can be.
-      known.put(path, new Known(stamp(path), Collections.unmodifiableMap(drafts)));
+      known.put(
+          path, new Known(stamp(path), Collections.unmodifiableMap(drafts), Optional.empty()));
     }
   }
 

@@ -18,8 +18,7 @@ record JudgedSize(double slope, double curvature) {
   }
 
   /**
-   * "It is within reach of the wish": of chance Φ((reach − off)/spread) − Φ((−reach −
-   * off)/spread).
+   * "It is within reach of the wish": of chance Φ((reach − off)/spread) − Φ((−reach − off)/spread).
    */
   static JudgedSize near(double offMm, double reachMm, double spreadMm) {
     if (offMm < 0) {

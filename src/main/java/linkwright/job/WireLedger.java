@@ -14,14 +14,21 @@ import linkwright.routine.PieceKind;
  * @param discardedMm piece → wire that went uncut: lost, scrapped or given back
  * @param returnedMm piece → of that, what was given back into the drawer
  * @param uncut piece → pieces that were made though no wire was entered as cut for them
+ * @param tried test pieces that were cut: their blanks are in what was used, their kerf is not
+ * @param coils coils of rings that were cut and left; the tail of each is in nothing else
+ * @param coiling whether rings are being cut, off a coil that may give more
  */
 public record WireLedger(
     List<Fact.WireAdded> added,
     Map<PieceKind, Double> usedMm,
     Map<PieceKind, Double> discardedMm,
     Map<PieceKind, Double> returnedMm,
-    Map<PieceKind, Integer> uncut) {
-  static final WireLedger EMPTY = new WireLedger(List.of(), Map.of(), Map.of(), Map.of(), Map.of());
+    Map<PieceKind, Integer> uncut,
+    int tried,
+    int coils,
+    boolean coiling) {
+  static final WireLedger EMPTY =
+      new WireLedger(List.of(), Map.of(), Map.of(), Map.of(), Map.of(), 0, 0, false);
 
   /** Wire cut for that kind of piece so far, in mm. */
   public double usedMm(PieceKind piece) {
@@ -63,37 +70,52 @@ public record WireLedger(
                 more.merge(piece, came, Integer::sum);
               }
             });
-    return new WireLedger(added, usedMm, discardedMm, returnedMm, Map.copyOf(more));
+    // Rings of a trial length came off a coil of their own.
+    int wound = more.getOrDefault(PieceKind.RING, 0) > uncut(PieceKind.RING) ? 1 : 0;
+    return new WireLedger(
+        added, usedMm, discardedMm, returnedMm, Map.copyOf(more), tried, coils + wound, coiling);
   }
 
   WireLedger after(Fact fact) {
     if (fact instanceof Fact.WireAdded wire) {
       List<Fact.WireAdded> more = new ArrayList<>(added);
       more.add(wire);
-      return new WireLedger(List.copyOf(more), usedMm, discardedMm, returnedMm, uncut);
+      return new WireLedger(
+          List.copyOf(more), usedMm, discardedMm, returnedMm, uncut, tried, coils, coiling);
     }
     if (fact instanceof Fact.WireCut cut) {
-      double mm = cut.count() * cut.eachMm();
-      return new WireLedger(added, plus(usedMm, cut.piece(), mm), discardedMm, returnedMm, uncut);
+      boolean ring = PieceKind.RING.equals(cut.piece());
+      return (ring ? this : coilLeft()).used(cut.piece(), cut.count() * cut.eachMm(), tried, ring);
+    }
+    if (fact instanceof Fact.StepOpened || fact instanceof Fact.StepDone) {
+      return coilLeft();
     }
     if (fact instanceof Fact.WireDiscarded gone) {
-      Map<PieceKind, Double> less = plus(discardedMm, gone.piece(), gone.lengthMm());
-      return new WireLedger(added, usedMm, less, returnedMm, uncut);
+      return gone(plus(discardedMm, gone.piece(), gone.lengthMm()), returnedMm);
     }
-    if (fact instanceof LotFact.StockReturned back && back.lengthMm().isPresent()) {
-      double mm = back.lengthMm().getAsDouble();
-      return new WireLedger(
-          added,
-          usedMm,
-          plus(discardedMm, back.piece(), mm),
-          plus(returnedMm, back.piece(), mm),
-          uncut);
+    if (fact instanceof LotFact.StockReturned back) {
+      double mm = back.lengthMm().orElse(0);
+      return gone(plus(discardedMm, back.piece(), mm), plus(returnedMm, back.piece(), mm));
     }
-    if (fact instanceof Fact.TestPieceTried tried) {
-      return new WireLedger(
-          added, plus(usedMm, PieceKind.LINK, tried.blankMm()), discardedMm, returnedMm, uncut);
-    }
-    return this;
+    return fact instanceof Fact.TestPieceTried piece
+        ? used(PieceKind.LINK, piece.blankMm(), tried + 1, coiling)
+        : this;
+  }
+
+  private WireLedger used(PieceKind piece, double mm, int nowTried, boolean nowCoiling) {
+    Map<PieceKind, Double> used = plus(usedMm, piece, mm);
+    return new WireLedger(added, used, discardedMm, returnedMm, uncut, nowTried, coils, nowCoiling);
+  }
+
+  private WireLedger gone(Map<PieceKind, Double> goneMm, Map<PieceKind, Double> backMm) {
+    return new WireLedger(added, usedMm, goneMm, backMm, uncut, tried, coils, coiling);
+  }
+
+  /** Once other work is begun, what is left of a coil is its tail. */
+  private WireLedger coilLeft() {
+    return coiling
+        ? new WireLedger(added, usedMm, discardedMm, returnedMm, uncut, tried, coils + 1, false)
+        : this;
   }
 
   private static Map<PieceKind, Double> plus(

@@ -29,7 +29,9 @@ public record Lesson(
   /** After so many misses nothing new is taken up: asking on teaches no more today. */
   public static final int ENOUGH = 12;
 
-  /** So often missed in a lesson an item rests till the next day; a caution comes twice as often. */
+  /**
+   * So often missed in a lesson an item rests till the next day; a caution comes twice as often.
+   */
   static final int TRIES = 3;
 
   public Lesson {
@@ -44,8 +46,7 @@ public record Lesson(
   public Optional<Item> next() {
     Map<String, Integer> missed = missedAt();
     missed.keySet().removeIf(this::rests);
-    Optional<Item> card =
-        first(missed, item -> back(item) == Back.AT_ONCE);
+    Optional<Item> card = first(missed, item -> back(item) == Back.AT_ONCE);
     if (card.isPresent()) {
       return card;
     }
@@ -70,8 +71,7 @@ public record Lesson(
   }
 
   private int missesOf(String id) {
-    return (int)
-        asked.stream().filter(given -> given.item().equals(id) && !given.right()).count();
+    return (int) asked.stream().filter(given -> given.item().equals(id) && !given.right()).count();
   }
 
   /** Whether it was missed so often here that it rests till the next day. */

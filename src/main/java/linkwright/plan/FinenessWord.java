@@ -31,7 +31,7 @@ public final class FinenessWord {
     }
     for (FinenessRule rule : reference.finenessRules()) {
       if (rule.family() == metal.family() && rule.compulsory()) {
-        words.add(one(rule, massG, metal.finenessPermille().getAsInt(), reference, units));
+        words.add(one(rule, massG, metal, reference, units));
       }
     }
     return words;
@@ -111,7 +111,8 @@ public final class FinenessWord {
   }
 
   private static String one(
-      FinenessRule rule, double massG, int fineness, Reference reference, UnitStyle units) {
+      FinenessRule rule, double massG, Metal metal, Reference reference, UnitStyle units) {
+    int fineness = metal.finenessPermille().orElseThrow();
     String limit =
         rule.exemptBelowG()
             .map(
@@ -143,16 +144,16 @@ public final class FinenessWord {
         + ")."
         + rule.markedAs(fineness)
             .flatMap(rule::solderAtLeast)
-            .map(least -> solder(rule, least, reference))
+            .map(least -> solder(rule, least, metal, reference))
             .orElse("")
         + " Check what applies where you sell.";
   }
 
-  /** Which grades of solder are fine enough. */
-  private static String solder(FinenessRule rule, int least, Reference reference) {
+  /** Which grades of solder are fine enough and flow before the metal itself melts. */
+  private static String solder(FinenessRule rule, int least, Metal metal, Reference reference) {
     String fine =
         reference.soldersFor(rule.family()).stream()
-            .filter(solder -> solder.isAsFineAs(least))
+            .filter(solder -> solder.isAsFineAs(least) && !SolderHeat.tooHot(metal, solder))
             .map(Solder::grade)
             .filter(grade -> !grade.isEmpty())
             .distinct()

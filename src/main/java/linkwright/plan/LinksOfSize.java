@@ -23,6 +23,11 @@ public record LinksOfSize(
     return new LinksOfSize(name, perRepeat, links, toCut, link, massG);
   }
 
+  /** Wire that all of them take, spares included, mm. */
+  public double wireMm(ChainWish wish) {
+    return toCut * eachMm(wish);
+  }
+
   /** Wire that one blank takes with its kerf, mm. */
   public double eachMm(ChainWish wish) {
     return link.blankMm() + wish.kerfMm();

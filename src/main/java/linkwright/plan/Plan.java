@@ -113,15 +113,14 @@ public record Plan(
     return linksPerRepeat() * (rings > 0 ? 2 : 1);
   }
 
-  /** Wire that one repeat more takes, its rings and kerfs included, mm. */
-  public double repeatMm() {
+  /** Wire that the links of one repeat more take, kerfs included, mm. */
+  public double repeatLinksMm() {
     return sizes.stream().mapToDouble(size -> size.perRepeat() * size.eachMm(wish)).sum()
-            * linksPerRepeat()
-            / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum()
-        + repeatRingsMm();
+        * linksPerRepeat()
+        / sizes.stream().mapToInt(LinksOfSize::perRepeat).sum();
   }
 
-  /** What of that its rings take, mm. */
+  /** Wire that its rings take, mm. */
   public double repeatRingsMm() {
     return rings > 0 ? linksPerRepeat() * ringTurnMm : 0;
   }

@@ -80,7 +80,7 @@ final class Remarks {
 
   private static boolean asWished(WishedLink wished, SettledLink settled) {
     double mm = wished.lengthMm().orElse(0);
-    return Math.abs(settled.lengthMm().orElse(mm) - mm) <= Planning.BLANK_STEP_MM / 2;
+    return Math.abs(settled.lengthMm().orElse(mm) - mm) <= Planning.BLANK_STEP_MM;
   }
 
   private static void gaps(List<String> remarks, Formed link, UnitStyle units) {

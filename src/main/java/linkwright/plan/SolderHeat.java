@@ -27,6 +27,11 @@ public final class SolderHeat {
             .toList();
   }
 
+  /** Whether the metal begins to melt before the solder flows. */
+  static boolean tooHot(Metal metal, Solder solder) {
+    return solder.liquidusC() >= metal.meltC().from();
+  }
+
   /** What to mind of that solder on that metal; empty where it flows clearly cooler. */
   public static Optional<String> of(Metal metal, Solder solder, UnitStyle units) {
     double begins = metal.meltC().from();
@@ -40,7 +45,7 @@ public final class SolderHeat {
             + " and this metal begins to melt at "
             + units.temperature(begins);
     return Optional.of(
-        solder.liquidusC() >= begins
+        tooHot(metal, solder)
             ? flows + ": it is not for this metal. Take one that flows well below, by its sheet."
             : flows + ", hardly hotter: take it only where the maker's sheet says so.");
   }

@@ -45,10 +45,14 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
     return new Reader(texts, reference, patterns).read();
   }
 
+  /** Formers are told to this, mm. */
+  private static final double FORMER_STEP_MM = 0.1;
+
   private static final class Reader {
     private final Typed typed;
     private final Reference reference;
     private final List<Pattern> patterns;
+    private double wireMm;
 
     Reader(Map<String, String> texts, Reference reference, List<Pattern> patterns) {
       this.typed = new Typed(texts);
@@ -64,6 +68,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
       Optional<WireSection> wire =
           wire(WishKeys.WIRE, "Give the wire's thickness, such as 0.9 mm or 19 AWG.");
       Temper temper = typed.optional(WishKeys.TEMPER, Temper::read).orElse(Temper.SOFT);
+      wireMm = wire.map(WireSection::thicknessMm).orElse(0.0);
       WishedLink link = link();
       WishedRepeat repeat =
           typed.optional(WishKeys.LINK_REPEAT, this::repeat).orElse(WishedRepeat.ALIKE);
@@ -189,6 +194,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
       all.keySet().removeIf(key -> !HeldFigures.isOne(key));
       all.putAll(texts);
       Reader reader = new Reader(all, reference, patterns);
+      reader.wireMm = wireMm;
       WishedLink link = reader.link();
       return reader.typed.troubles().values().stream()
           .findFirst()
@@ -201,7 +207,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           patterns.stream().filter(one -> one.id().equals(id.strip())).findFirst();
       List<String> known = patterns.stream().map(Pattern::id).toList();
       return found
-          .map(pattern -> HeldFigures.pattern(pattern, typed.texts()))
+          .map(pattern -> noThinner(HeldFigures.pattern(pattern, typed.texts())))
           .map(Read::good)
           .orElseGet(
               () ->
@@ -212,6 +218,14 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                           + Nearest.of(id, known)
                               .map(near -> "Did you mean " + near + "?")
                               .orElse("There are: " + String.join(", ", known) + ".")));
+    }
+
+    /** Formers that nobody named are at least as thick as the wire that is bent over them. */
+    private Pattern noThinner(Pattern pattern) {
+      double least = Math.ceil(wireMm / FORMER_STEP_MM - 1e-9) / (1 / FORMER_STEP_MM);
+      Map<String, Double> formers = new LinkedHashMap<>(pattern.formersMm());
+      formers.replaceAll((name, mm) -> Math.max(mm, least));
+      return pattern.withFormers(formers);
     }
 
     private Optional<WireSection> ringWire(Optional<WireSection> linkWire) {

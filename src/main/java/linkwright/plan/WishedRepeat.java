@@ -18,6 +18,11 @@ public record WishedRepeat(String name, int planned, List<OtherLink> others) {
     others = List.copyOf(others);
   }
 
+  /** How many links one repeat has, of all sizes. */
+  public int links() {
+    return planned + others.stream().mapToInt(OtherLink::perRepeat).sum();
+  }
+
   /**
    * The same in writing, with each other link as it was settled: typed again, it gives the same.
    *

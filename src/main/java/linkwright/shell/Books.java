@@ -215,7 +215,7 @@ final class Books {
         device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
-        told(book, handbook),
+        told(book, handbook, drafts.unread(slug)),
         drafts.of(slug),
         book.suspects().stream().map(Books::doubtful).toList(),
         met,
@@ -244,10 +244,11 @@ final class Books {
         line.line(), line.check(), line.text(), line.reading().map(EntryLines::entry));
   }
 
-  private static List<String> told(BookFile book, Handbook handbook) {
+  private static List<String> told(BookFile book, Handbook handbook, Optional<String> unreadDraft) {
     List<Problem> problems = new ArrayList<>(book.problems());
     problems.addAll(book.unknownSteps(handbook::routine));
     List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
+    unreadDraft.ifPresent(told::add);
     book.whyReadOnly().ifPresent(told::add);
     return told;
   }

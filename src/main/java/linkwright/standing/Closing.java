@@ -43,6 +43,16 @@ public record Closing(
   private static final String FIRST = "price";
   private static final String AGAIN = "price_again";
 
+  /** Time at the bench, s. */
+  public double seconds() {
+    return hours * SECONDS_PER_HOUR;
+  }
+
+  /** The same without test pieces and trial length, s. */
+  public double secondsWithoutTrials() {
+    return Math.max(0, hours - trialHours) * SECONDS_PER_HOUR;
+  }
+
   /** Puts what stays among the figures of a job that is being closed. */
   void into(Map<String, Double> figures) {
     figures.put(Accounts.METAL_OUT_G, metalOutG);

@@ -87,17 +87,7 @@ public final class PlanDefaults {
               Decimals.upTo(bench.kerfMm().getAsDouble(), 3) + " mm", Sourced.Source.BENCH));
     }
     if (blank(texts, WishKeys.USUAL_LOSS)) {
-      double common =
-          routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(UsualFigures.LOSS);
-      double usual = ownLoss(bench).orElse(common);
-      OptionalDouble taught = handbook.hands().loss(PieceKind.LINK, usual);
-      if (taught.isPresent()) {
-        taken.put(WishKeys.USUAL_LOSS, share(taught.getAsDouble(), Sourced.Source.HANDS));
-      } else if (ownLoss(bench).isPresent()) {
-        taken.put(WishKeys.USUAL_LOSS, share(usual, Sourced.Source.BENCH));
-      } else {
-        taken.put(WishKeys.USUAL_LOSS, share(common, Sourced.Source.USUAL));
-      }
+      taken.put(WishKeys.USUAL_LOSS, loss(routine, handbook));
     }
     usual(taken, texts, WishKeys.KERF, Decimals.upTo(UsualFigures.KERF_MM, 3) + " mm");
     usual(taken, texts, WishKeys.COIL_TAIL, Decimals.upTo(UsualFigures.COIL_TAIL_MM, 3) + " mm");
@@ -105,6 +95,24 @@ public final class PlanDefaults {
     HeldFigures.of(texts, handbook.reference(), handbook.patterns())
         .forEach((key, value) -> taken.put(key, new Sourced(value, Sourced.Source.USUAL)));
     return taken;
+  }
+
+  /** The share of links lost that a plan by that routine is reckoned with. */
+  private static Sourced loss(Optional<Routine> routine, Handbook handbook) {
+    double common =
+        routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(UsualFigures.LOSS);
+    OptionalDouble own = ownLoss(handbook.own());
+    OptionalDouble taught = handbook.hands().loss(PieceKind.LINK, own.orElse(common));
+    return taught.isPresent()
+        ? share(taught.getAsDouble(), Sourced.Source.HANDS)
+        : own.isPresent()
+            ? share(own.getAsDouble(), Sourced.Source.BENCH)
+            : share(common, Sourced.Source.USUAL);
+  }
+
+  /** The same where no routine says what is usual, as a plan writes it. */
+  public static String usualLoss(Handbook handbook) {
+    return loss(Optional.empty(), handbook).value();
   }
 
   /** The texts of a wish with those values in the places that were left empty. */

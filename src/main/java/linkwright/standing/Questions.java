@@ -10,7 +10,6 @@ import linkwright.fit.Fit;
 import linkwright.fit.Misfit;
 import linkwright.job.Fact;
 import linkwright.job.Fact.TestPieceTried;
-import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
@@ -91,7 +90,7 @@ public final class Questions {
 
   /** A routine may say how many of the links that are closed first come again. */
   private void repeat(Plan plan, Routine routine) {
-    int here = plan.sizes().stream().mapToInt(LinksOfSize::perRepeat).sum();
+    int here = plan.wish().repeat().links();
     Optional.ofNullable(routine.detail().kinds().get(PieceKind.LINK))
         .ifPresent(
             links ->

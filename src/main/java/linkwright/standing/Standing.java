@@ -21,6 +21,7 @@ import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.UsualFigures;
 import linkwright.plan.WishKeys;
+import linkwright.plan.WishReading;
 import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
@@ -115,8 +116,9 @@ public record Standing(
   private static final List<String> USUAL_ROUTINES = List.of("scroll-and-ring", "figure-of-eight");
 
   /**
-   * The routine that makes chain of the wish's pattern and, of several, of the fewest others; where
-   * there is none, the usual one of those whose links are joined as wished.
+   * The routine that makes chain of the wish's pattern, in repeats of as many links, and, of
+   * several, of the fewest others; where there is none, the usual one of those whose links are
+   * joined as wished.
    */
   public static Optional<Routine> routineFor(Map<String, String> texts, Handbook handbook) {
     String pattern = texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip();
@@ -128,8 +130,20 @@ public record Standing(
             .toList();
     return joined.stream()
         .filter(known -> known.patterns().contains(pattern))
+        .filter(known -> repeats(known, texts, handbook))
         .min(Comparator.comparingInt(known -> known.patterns().size()))
         .or(() -> joined.stream().filter(known -> USUAL_ROUTINES.contains(known.id())).findFirst());
+  }
+
+  private static boolean repeats(Routine routine, Map<String, String> texts, Handbook handbook) {
+    return Optional.ofNullable(routine.detail().kinds().get(PieceKind.LINK))
+        .map(
+            links ->
+                WishReading.of(texts, handbook.reference(), handbook.patterns())
+                    .wish()
+                    .filter(wish -> wish.repeat().links() == links.perRepeat())
+                    .isPresent())
+        .orElse(true);
   }
 
   /** The plan is counted anew only when something it rests on has changed. */

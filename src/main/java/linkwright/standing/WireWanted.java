@@ -1,7 +1,9 @@
 package linkwright.standing;
 
+import java.util.List;
 import java.util.Optional;
 import linkwright.plan.Plan;
+import linkwright.plan.WireToOrder;
 
 /**
  * Wire that an open job still lacks.
@@ -11,16 +13,33 @@ import linkwright.plan.Plan;
  * @param lacksMm how much more than is on hand for it, mm, above 0
  */
 public record WireWanted(String metal, double wireMm, double lacksMm) {
-  /** What a job lacks of its links' wire; nothing said of wire: all that the plan takes. */
+  /**
+   * What a job lacks of its links' wire, of which rings may be cut too; nothing said of wire: all
+   * that the plan takes of it.
+   */
   public static Optional<WireWanted> of(Standing standing) {
-    Optional<Plan> plan = standing.counted().plan();
-    double lacks =
-        standing
-            .wire()
-            .filter(WireStand::known)
-            .map(WireStand::shortMm)
-            .orElseGet(() -> plan.map(Plan::wireTotalMm).orElse(0.0));
-    return plan.filter(any -> lacks > 0)
-        .map(known -> new WireWanted(known.wish().metal().id(), known.wish().wireMm(), lacks));
+    return standing
+        .counted()
+        .plan()
+        .map(
+            plan ->
+                new WireWanted(
+                    plan.wish().metal().id(), plan.wish().wireMm(), lacksMm(plan, standing)))
+        .filter(wanted -> wanted.lacksMm() > 0);
+  }
+
+  private static double lacksMm(Plan plan, Standing standing) {
+    boolean shared = plan.wish().ringsOfSameWire();
+    WireToOrder order = WireToOrder.of(plan);
+    return standing
+        .wire()
+        .filter(WireStand::known)
+        .map(wire -> shared ? wire.shortMm() : wire.shortLinksMm())
+        .orElseGet(() -> order.linksMm() + (shared ? order.ringsMm() : 0));
+  }
+
+  /** What several jobs lack together, mm. */
+  public static double allMm(List<WireWanted> wanted) {
+    return wanted.stream().mapToDouble(WireWanted::lacksMm).sum();
   }
 }

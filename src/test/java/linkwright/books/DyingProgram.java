@@ -47,7 +47,11 @@ final class DyingProgram {
               NOW,
               new LotFact.LotCounted("march", OptionalDouble.empty(), OptionalDouble.of(9), ""));
       case "bench" ->
-          BenchFile.change(new Home(path.getParent()), Map.of("kerf", "0.7 mm"), Library.load(new Home(path.getParent())).reference()).orThrow();
+          BenchFile.change(
+                  new Home(path.getParent()),
+                  Map.of("kerf", "0.7 mm"),
+                  Library.load(new Home(path.getParent())).reference())
+              .orThrow();
       case "draft" ->
           new DraftStore(path.getParent())
               .keep("trace", "plan", Map.of("wire", "1.1 mm", "link", "new"));

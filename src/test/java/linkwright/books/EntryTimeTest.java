@@ -37,7 +37,7 @@ class EntryTimeTest {
       int step = steps[chance.nextInt(4)];
       Instant at =
           Instant.ofEpochSecond(
-              chance.nextLong(-62_000_000_000L, 253_000_000_000L), nanos / step * step);
+              chance.nextLong(-62_000_000_000L, 253_000_000_000L), (long) nanos / step * step);
       StringBuilder text = new StringBuilder(at.toString());
       assertThat(ours(text.toString())).as("seed %d, round %d", seed, round).contains(at);
       text.setCharAt(chance.nextInt(text.length()), letters.charAt(chance.nextInt(19)));

@@ -133,7 +133,13 @@ class FailPointDeathsTest {
     assertThat(DyingProgram.run("bench", "replacement-written", bench))
         .isEqualTo(DyingProgram.DEAD);
     assertThat(bench).hasContent(before);
-    assertThat(BenchFile.change(new Home(folder), Map.of("kerf", "0.7 mm"), Library.load(new Home(folder)).reference()).isGood()).isTrue();
+    assertThat(
+            BenchFile.change(
+                    new Home(folder),
+                    Map.of("kerf", "0.7 mm"),
+                    Library.load(new Home(folder)).reference())
+                .isGood())
+        .isTrue();
     assertThat(bench).hasContent("format: 1\n# mine\nkerf: 0.7 mm\n");
   }
 

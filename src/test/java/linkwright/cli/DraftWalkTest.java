@@ -68,4 +68,11 @@ class DraftWalkTest {
     assertThat(walk("finished length: 46 cm", "esc", "quit"))
         .contains("What is typed stays here, but not on the disk: ");
   }
+
+  @Test
+  void what_cannot_be_read_again_is_told_as_the_job_is_opened() throws IOException {
+    Files.writeString(draft, "format: 1\nforms: {plan");
+    assertThat(walk("esc", "quit")).contains("Not all that was typed and not entered can be read");
+    assertThat(draft).hasContent("format: 1\nforms: {plan");
+  }
 }

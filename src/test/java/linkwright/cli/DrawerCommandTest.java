@@ -50,7 +50,9 @@ class DrawerCommandTest {
   @Test
   void a_length_without_a_thickness_and_another_metal_under_one_name_are_refused() {
     assertThat(drawer(2, "--came", "Sheet", "--length", "20 mm")).contains("give its mass");
-    assertThat(drawer(2, "--came", "March", "--metal", "copper", "--wire", "0.9 mm", "--length", "1 m"))
+    assertThat(
+            drawer(
+                2, "--came", "March", "--metal", "copper", "--wire", "0.9 mm", "--length", "1 m"))
         .contains("“March” is sterling of 0.9 mm");
     drawer(0, "--came", "Strip", "--metal", "hard-silver", "--mass", "12 g");
     assertThat(drawer(2, "--count", "Strip", "--length", "20 mm")).contains("counted by its mass");

@@ -152,7 +152,10 @@ class LessonCommandTest {
   @Test
   void the_reasons_of_a_rehearsed_step_are_told_whatever_side_of_it_is_shown() {
     line.typing(
-        List.of("its cautions whole", "why", "words", "quit"), "rehearse", "round-cable", "--plain");
+        List.of("its cautions whole", "why", "words", "quit"),
+        "rehearse",
+        "round-cable",
+        "--plain");
     assertThat(line.out())
         .contains("Why: ", "Wrong: ", "Words and a name tells more")
         .doesNotContain("There is no more to say here.");
@@ -162,7 +165,8 @@ class LessonCommandTest {
   @Test
   void in_front_of_a_step_words_of_the_bench_are_told_that_the_question_comes_first() {
     line.typing(List.of("quit"), "lesson", "torch-practice", "--student", "Mara", "--plain");
-    line.typing(List.of("", "", "", "", "quit"), "walk", "--new", "Anna", "--routine", "torch-practice");
+    line.typing(
+        List.of("", "", "", "", "quit"), "walk", "--new", "Anna", "--routine", "torch-practice");
     List<String> words = List.of("look", "next", "all", "why", "cards", "words", "piles", "look");
     List<String> typed = new java.util.ArrayList<>(List.of("who Mara", "bench"));
     typed.addAll(words);

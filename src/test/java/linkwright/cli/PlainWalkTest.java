@@ -272,7 +272,7 @@ class PlainWalkTest {
                       word.endsWith("brief")
                           ? "Brief: one line"
                           : "A flame is lit since [^.]*\\. “shut” says: every flame out, gas"
-                                + " shut"));
+                              + " shut"));
       assertThat(line.out())
           .containsPattern(
               "Left\\. [^\n]*\nLit at [0-9: A-Za-z]*: every flame out, gas shut\\?\n\\z");

@@ -114,7 +114,8 @@ class TakenTwiceTest {
   @Test
   void rows_that_were_added_to_those_given_out_are_entered_alone() throws IOException {
     String given = export("ida-chain", "--table", "tallies", "--as", "csv");
-    String added = given.lines().skip(1).findFirst().orElseThrow().replaceFirst("^[^,]*,[^,]*", ",");
+    String added =
+        given.lines().skip(1).findFirst().orElseThrow().replaceFirst("^[^,]*,[^,]*", ",");
     Path file = folder.resolve("tallies.csv");
     Files.writeString(file, given + added.replace(",12,", ",5,") + "\r\n");
     int before = facts("ida-chain").size();
@@ -130,8 +131,7 @@ class TakenTwiceTest {
     Path file = line.file("tallies.csv", "piece,stage,count\nlink,cut,12\nlink,cut,3\n");
     int before = facts("ida-chain").size();
     assertThat(line.run("take-in", "ida-chain", file.toString())).isEqualTo(1);
-    assertThat(line.err())
-        .contains("Line 2 says what stands in the book already.", "--even-so");
+    assertThat(line.err()).contains("Line 2 says what stands in the book already.", "--even-so");
     assertThat(facts("ida-chain")).hasSize(before);
     assertThat(line.run("take-in", "ida-chain", file.toString(), "--even-so")).isZero();
     assertThat(facts("ida-chain")).hasSize(before + 2);
@@ -139,10 +139,8 @@ class TakenTwiceTest {
 
   @Test
   void test_pieces_taken_in_twice_are_asked_about_whatever_their_units() {
-    Path file =
-        line.file("pieces.csv", "blank (cm),length (mm),note\n3.7,14.3,first\n3.9,14.9,\n");
-    Path again =
-        line.file("again.csv", "blank (mm),length (mm),note\n37,14.3,first\n39,14.9,\n");
+    Path file = line.file("pieces.csv", "blank (cm),length (mm),note\n3.7,14.3,first\n3.9,14.9,\n");
+    Path again = line.file("again.csv", "blank (mm),length (mm),note\n37,14.3,first\n39,14.9,\n");
     assertThat(line.run("take-in", "ida-chain", file.toString())).as(line.err()).isZero();
     int before = facts("ida-chain").size();
     assertThat(line.run("take-in", "ida-chain", again.toString())).isEqualTo(1);

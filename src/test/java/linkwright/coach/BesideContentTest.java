@@ -69,7 +69,7 @@ class BesideContentTest {
           .containsExactly(
               tuple("wished", "16 mm x 6 mm"),
               tuple("next blank", "43 mm over tip 1.1 mm, bow 3.8 mm"),
-              tuple("reckoned", "16 mm ± 0.32 mm x 6.18 mm ± 0.31 mm"));
+              tuple("reckoned", "16 mm ± 0.32 mm x 6.18 mm ± 0.3 mm"));
     }
 
     @Test

@@ -3,6 +3,7 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.cautions.CautionsHeld;
 import linkwright.coach.kernel.Effect;
@@ -10,6 +11,7 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.lookup.LookUpHeld;
+import linkwright.job.Fact;
 import org.junit.jupiter.api.Test;
 
 /** Anything is found by a part of its name and gone to. */
@@ -40,6 +42,21 @@ class FindTest {
     assertThat(bench.at().number()).as("its own cards come first").isEqualTo(1);
     find(title).seeCautions();
     assertThat(bench.at().number()).isEqualTo(5);
+  }
+
+  @Test
+  void a_step_that_this_job_leaves_out_is_not_found() {
+    for (String metal : List.of("sterling", "brass")) {
+      Bencher job =
+          Bencher.with(
+              new Fact.JobOpened("Cable", "round-cable"), new Fact.PlanSet(Map.of("metal", metal)));
+      List<String> steps =
+          Findable.all(job.model()).stream()
+              .filter(each -> each.kind().equals("step"))
+              .map(Findable::id)
+              .toList();
+      assertThat(steps.contains("mark")).as(metal).isEqualTo(metal.equals("sterling"));
+    }
   }
 
   @Test

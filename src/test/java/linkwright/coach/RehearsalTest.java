@@ -79,7 +79,8 @@ class RehearsalTest {
     bencher.press("p");
     while (!Pages.of(bencher.model()).body().parts().equals(texts)) {
       assertThat(drawn.add(title(bencher))).as("a drawing of its own").isTrue();
-      assertThat(Pages.of(bencher.model()).body().parts()).hasAtLeastOneElementOfType(Drawing.class);
+      assertThat(Pages.of(bencher.model()).body().parts())
+          .hasAtLeastOneElementOfType(Drawing.class);
       bencher.press("p");
     }
     assertThat(drawn).contains("The pallion on the joint, seen from above").hasSizeGreaterThan(1);

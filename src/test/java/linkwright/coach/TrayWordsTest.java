@@ -4,9 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayWords;
+import linkwright.job.Entry;
+import linkwright.job.Fact;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
 
 class TrayWordsTest {
@@ -25,6 +32,16 @@ class TrayWordsTest {
     assertThat(demo.stands()).endsWith("not begun").startsWith("0 of ");
     assertThat(demo.waits()).isEmpty();
     assertThat(demo.closed()).isFalse();
+  }
+
+  @Test
+  void work_that_was_taken_in_without_a_step_is_not_called_not_begun() {
+    Bencher bench = Bencher.withTheDemo();
+    List<Entry> entries = new ArrayList<>(bench.entries());
+    Fact cut = new Fact.PiecesThrough(Map.of(PieceKind.LINK, 5), Stage.CUT, false, StepId.NONE);
+    entries.add(new Entry(entries.size() + 1, bench.now(), "bench", cut));
+    TrayJob job = TrayWords.standing("job", entries, Bencher.SHELF).at(bench.now());
+    assertThat(job.stands()).endsWith("no step open");
   }
 
   @Test

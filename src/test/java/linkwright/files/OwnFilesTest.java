@@ -290,13 +290,18 @@ class OwnFilesTest {
     }
 
     @Test
-    void thatAreBrokenAreNone() throws IOException {
+    void thatAreBrokenAreNoneAreToldAndAreSetAside() throws IOException {
       Files.createDirectories(folder.resolve("drafts"));
-      Files.writeString(folder.resolve("drafts/trace.yaml"), "format: 1\nforms: {plan");
+      String broken = "format: 1\nforms: {plan";
+      Files.writeString(folder.resolve("drafts/trace.yaml"), broken);
       DraftStore store = new DraftStore(folder.resolve("drafts"));
       assertThat(store.of("trace")).isEmpty();
+      assertThat(store.unread("trace").orElseThrow()).contains("trace.yaml", "set aside");
+      assertThat(store.unread("other")).isEmpty();
       assertThat(store.keep("trace", "plan", Map.of("wire", "1 mm"))).isEmpty();
       assertThat(store.of("trace")).containsOnlyKeys("plan");
+      assertThat(folder.resolve("drafts/trace.yaml.unread")).hasContent(broken);
+      assertThat(store.unread("trace")).isEmpty();
     }
   }
 }

@@ -46,7 +46,8 @@ class RecipesTest {
   @ParameterizedTest
   @CsvSource({
     "PilePlaced, coach/piles/PilesPlace.java, job/Piles.java, PieceEntryKinds, PieceCodecs",
-    "WatchEnded, coach/timers/TimersPlace.java, job/FlameLog.java, SittingEntryKinds, SittingCodecs",
+    "WatchEnded, coach/timers/TimersPlace.java, job/FlameLog.java, SittingEntryKinds,"
+        + " SittingCodecs",
     "HoursCorrected, coach/weigh/HoursForm.java, job/TimeSheet.java, JobEntryKinds, SittingCodecs"
   })
   void a_kind_of_fact_touches_five_files(

@@ -2,6 +2,8 @@ package linkwright.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import linkwright.quantity.UnitStyle;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -40,9 +42,40 @@ class PlanningTest {
     }
   }
 
+  /** Hard gold solder flows where 14 k yellow begins to melt: it is told so, and not as fit. */
+  @Test
+  void a_solder_that_the_metal_does_not_bear_is_not_named_for_the_mark() {
+    for (String metal : List.of("gold-14k-yellow", "sterling")) {
+      Plan plan = Wishes.common().with(WishKeys.METAL, metal).plan();
+      String said =
+          String.join(
+              " ",
+              FinenessWord.of(
+                  plan.wish().metal(),
+                  plan.massChainG(),
+                  Wishes.LIBRARY.reference(),
+                  UnitStyle.METRIC));
+      assertThat(said).contains("for the mark: " + (metal.equals("sterling") ? "hard" : "medium"));
+    }
+  }
+
   /** A link that came out too short was told to take smaller formers, and then larger ones. */
   @Nested
   class AdviceOnFormers {
+    @ParameterizedTest
+    @ValueSource(strings = {"long", "oval", "bar-two-eyes", "scroll", "figure-of-eight"})
+    void a_former_that_nobody_named_is_as_thick_as_the_wire_that_is_bent_over_it(String pattern) {
+      Plan thick =
+          Wishes.common()
+              .without(WishKeys.LINK_BLANK, WishKeys.RING_INSIDE)
+              .with(WishKeys.WIRE, "4.55 mm")
+              .with(WishKeys.LINK_PATTERN, pattern)
+              .with(WishKeys.LINK_LENGTH, "60 mm")
+              .plan();
+      assertThat(thick.formed().orElseThrow().pattern().formersMm().values())
+          .allSatisfy(mm -> assertThat(mm).isCloseTo(4.6, EXACT));
+    }
+
     private Plan plan(String pattern, String wire, String length, String width, String formers) {
       return Wishes.common()
           .without(WishKeys.LINK_BLANK, WishKeys.RING_INSIDE)
@@ -241,7 +274,8 @@ class PlanningTest {
         "wire | -3 mm | -3 mm",
         "wire | 0 mm | more than 0 mm",
         "wire | 0.9 furlong | furlong",
-        "wire | 3.6 mm | thicker",
+        "wire | 3.6 mm | too short for the bends",
+        "link.formers | tip=0.5 mm | thicker",
         "link.blank | 9 mm | short",
         "link.blank | -38 mm | -38 mm",
         "link.pattern | scrol | Did you mean scroll?",

@@ -99,7 +99,8 @@ class ChangedElsewhereTest {
     press("a", "o", "n");
     press("ctrl-k");
     model =
-        performer.take(model, new Message.Ticked(NOW.plusSeconds(20), NOW.plusSeconds(20), Optional.empty()));
+        performer.take(
+            model, new Message.Ticked(NOW.plusSeconds(20), NOW.plusSeconds(20), Optional.empty()));
     idle();
     assertThat(told()).doesNotContain("another program");
   }

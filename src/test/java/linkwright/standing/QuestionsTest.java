@@ -91,7 +91,8 @@ class QuestionsTest {
   @Test
   void a_repeat_of_other_links_than_the_routine_has_is_asked_about() {
     JobBook figaro = JobBook.of("figaro");
-    for (String repeat : List.of("1 long + 1 round ring=2.8 mm", "", "1 long + 2 round ring=3 mm")) {
+    for (String repeat :
+        List.of("1 long + 1 round ring=2.8 mm", "", "1 long + 2 round ring=3 mm")) {
       Map<String, String> asked =
           Questions.ofPlan(
               Standing.ofTyped(
@@ -102,6 +103,20 @@ class QuestionsTest {
               JobTraits.of(Map.of(), JobBook.HANDBOOK.reference()),
               UNITS);
       assertThat(asked.containsKey(WishKeys.LINK_REPEAT)).isEqualTo(!repeat.contains("1 round"));
+    }
+  }
+
+  @Test
+  void a_plan_file_goes_by_a_routine_whose_repeat_has_as_many_links() {
+    for (String repeat :
+        List.of("1 long + 1 round ring=2.8 mm", "", "1 long + 2 round ring=3 mm")) {
+      assertThat(
+              Standing.routineFor(
+                  Wishes.figaro().with(WishKeys.LINK_REPEAT, repeat).texts(), JobBook.HANDBOOK))
+          .hasValueSatisfying(
+              routine ->
+                  assertThat(routine.id())
+                      .isEqualTo(repeat.contains("1 round") ? "figaro" : "oval-and-long"));
     }
   }
 

@@ -12,6 +12,7 @@ import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -71,6 +72,31 @@ class WireStandTest {
       assertThat(WireStand.lostMm(after.links())).isCloseTo(20, Offset.offset(1e-9));
       assertThat(WireStand.leftMm(after.links()))
           .isCloseTo(WireStand.leftMm(before.links()) - 96, Offset.offset(1e-9));
+    }
+
+    /** Kerf 0.4 mm and a tail of 10 mm, by hand; a coil's tail is gone once other work begins. */
+    @Test
+    void test_pieces_take_their_kerf_and_each_coil_its_tail() {
+      JobBook book =
+          JobBook.scroll(
+              Wishes.common().with(WishKeys.STOCK, "3 m").with(WishKeys.KERF, "0.4 mm").texts());
+      OptionalDouble none = OptionalDouble.empty();
+      book.enter(
+          new Fact.TestPieceTried(0.9, 38, Map.of(), none, none, none, List.of("right"), ""));
+      assertThat(leftMm(book)).isCloseTo(3000 - 38.4, Offset.offset(1e-9));
+      book.enter(new Fact.WireCut(PieceKind.RING, 3, 11));
+      book.enter(new Fact.WireCut(PieceKind.RING, 2, 11));
+      assertThat(leftMm(book)).isCloseTo(3000 - 38.4 - 55, Offset.offset(1e-9));
+      book.enter(new Fact.StepOpened(new StepId("solder")));
+      book.enter(new Fact.StepOpened(new StepId("pickle")));
+      assertThat(leftMm(book)).isCloseTo(3000 - 38.4 - 55 - 10, Offset.offset(1e-9));
+      book.enter(new Fact.WireCut(PieceKind.RING, 1, 11));
+      book.enter(new Fact.WireCut(PieceKind.LINK, 1, 38.5));
+      assertThat(leftMm(book)).isCloseTo(3000 - 38.4 - 66 - 20 - 38.5, Offset.offset(1e-9));
+    }
+
+    private double leftMm(JobBook book) {
+      return WireStand.leftMm(book.standing().wire().orElseThrow().links());
     }
 
     @Test
@@ -186,6 +212,7 @@ class WireStandTest {
     private final Fact trial =
         new Fact.TrialMeasured(3, 4, 2.5, java.util.OptionalDouble.empty(), 46, 0, "");
 
+    /** The rings came off a coil of their own, whose tail is gone too. */
     @Test
     void counts_its_links_and_rings_as_made_and_their_wire_as_gone() {
       JobBook book = JobBook.scroll(Wishes.common().with(WishKeys.STOCK, "3 m").texts());
@@ -197,7 +224,8 @@ class WireStandTest {
       assertThat(now.left().get(PieceKind.LINK).good()).isEqualTo(3);
       assertThat(now.left().get(PieceKind.RING).good()).isEqualTo(4);
       assertThat(before - now.stockLeft().leftMm(PieceKind.LINK))
-          .isCloseTo(3 * plan(now).linkEachMm() + 4 * plan(now).ringTurnMm(), Offset.offset(1e-6));
+          .isCloseTo(
+              3 * plan(now).linkEachMm() + 4 * plan(now).ringTurnMm() + 10, Offset.offset(1e-6));
     }
 
     @Test

@@ -27,8 +27,6 @@ import linkwright.standing.again.MadeAgain;
  * @param accounts the earlier job's money
  */
 public record AgainContent(UnitStyle units, Accounts accounts) {
-  private static final double SECONDS_PER_HOUR = 3600;
-
   /** The parts, in the order in which they are read. */
   public List<Part> of(MadeAgain again, Standing standing) {
     List<Part> parts = new ArrayList<>();
@@ -74,9 +72,8 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
   /** What the first one took and cost, and what of that was no trial. */
   private void work(List<Row> rows, Closing earlier, MadeAgain again) {
     if (earlier.hours() > 0) {
-      rows.add(Row.of("the first took", Clock.spoken(earlier.hours() * SECONDS_PER_HOUR)));
-      double second = Math.max(0, earlier.hours() - earlier.trialHours());
-      rows.add(Row.of("without trials", Clock.spoken(second * SECONDS_PER_HOUR)));
+      rows.add(Row.of("the first took", Clock.spoken(earlier.seconds())));
+      rows.add(Row.of("without trials", Clock.spoken(earlier.secondsWithoutTrials())));
     }
     if (!accounts.prices().isEmpty()) {
       rows.add(Row.of("its price", money(earlier.first().total())));

@@ -15,6 +15,7 @@ import linkwright.drawer.Lot;
 import linkwright.drawer.MetalAccount;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
+import linkwright.standing.WireWanted;
 
 /**
  * The lots, what stocktaking missed, and what came, went and is there of each metal.
@@ -79,7 +80,7 @@ public record DrawerContent(UnitStyle units) {
             .filter(
                 job -> job.wants().filter(wire -> lot.is(wire.metal(), wire.wireMm())).isPresent())
             .toList();
-    double all = lacking.stream().mapToDouble(job -> job.wants().orElseThrow().lacksMm()).sum();
+    double all = WireWanted.allMm(lacking.stream().map(job -> job.wants().orElseThrow()).toList());
     if (lacking.size() < 2 || all <= lot.lengthMm().orElse(0)) {
       return Optional.empty();
     }

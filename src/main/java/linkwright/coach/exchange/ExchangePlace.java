@@ -62,7 +62,7 @@ public final class ExchangePlace implements Place {
         Prose.says(
             job
                 ? "{do:write-out}: writes this job, its plan or the drawer into a file for other"
-                      + " programs."
+                    + " programs."
                 : "{do:write-out}: writes the drawer or your hands into a file for other programs;"
                     + " a job and its plan are written from the places of the job."));
     parts.add(
@@ -71,7 +71,7 @@ public final class ExchangePlace implements Place {
                 ? "{do:take-rows}: reads test pieces or tallies of this job, or lots of the drawer,"
                     + " from a CSV file."
                 : "{do:take-rows}: reads lots of the drawer from a CSV file; test pieces and"
-                      + " tallies are read from the places of their job."));
+                    + " tallies are read from the places of their job."));
     parts.add(
         Prose.aside(
             "A bare name lies in the folder “exchange” of your Linkwright folder. What is written"

@@ -44,7 +44,7 @@ public record Form(
     LOT_COUNTED,
     DRAW_LOT,
     TAKE_SOLDER("solder taken"),
-    RETURN_WIRE("wire back into the drawer"),
+    RETURN_WIRE("what goes back into the drawer"),
     TEST_PIECE("a test piece"),
     TRIAL_LENGTH("a trial length"),
     ADD_WIRE("wire that came"),

@@ -22,6 +22,7 @@ import linkwright.routine.TradeWords;
 import linkwright.routine.Wording;
 import linkwright.standing.Handbook;
 import linkwright.standing.HandsInMetal;
+import linkwright.standing.PlanDefaults;
 
 /**
  * What the books taught: bending by metal, losses and redos by stage, time by stage, the pickle,
@@ -117,7 +118,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
         -1);
   }
 
-  private static void losses(Hands hands, List<Part> parts) {
+  private void losses(Hands hands, List<Part> parts) {
     for (PieceKind kind : List.of(PieceKind.LINK, PieceKind.RING)) {
       hands
           .lossShare(kind)
@@ -139,6 +140,13 @@ public record HandsContent(Handbook handbook, Settings settings) {
                                   .findFirst()
                                   .orElse("")
                               + " over all jobs that count, the last ones most.")));
+    }
+    if (hands.lossShare(PieceKind.LINK).isPresent()) {
+      parts.add(
+          Prose.says(
+              "A new plan reckons with "
+                  + PlanDefaults.usualLoss(handbook)
+                  + " of links lost: these jobs and what is usual, together."));
     }
   }
 

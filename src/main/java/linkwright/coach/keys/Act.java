@@ -160,7 +160,11 @@ public enum Act {
   LOT_CAME("lot-came", "what came", "enter what came into the drawer, as a lot", "n"),
   LOT_COUNTED(
       "lot-counted", "set it right by the scale", "set a lot right by one weight", "s", "enter"),
-  RETURN_WIRE("return-wire", "back into the drawer", "wire of this job goes back into a lot", "g"),
+  RETURN_WIRE(
+      "return-wire",
+      "back into the drawer",
+      "wire or solder of this job goes back into a lot",
+      "g"),
   TAKE_SOLDER("take-solder", "solder out of the drawer", "solder for this job, by its lot", "s"),
   TO_OWN_BENCH("to-my-bench", "your bench", "what is yours whatever the job", "o"),
   TO_WHAT_IF(

@@ -20,9 +20,11 @@ import linkwright.quantity.Decimals;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
+import linkwright.routine.PieceKind;
 import linkwright.routine.TradeWords;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
 
 /**
@@ -150,9 +152,13 @@ public record ChainContent(
   }
 
   private void wire(List<Row> rows, Standing standing, Plan plan) {
-    rows.add(row("to cut", plan.blanksToCut() + " for " + plan.links()));
+    rows.add(
+        row("to cut", plan.blanksToCut() + " for " + plan.links())
+            .remark(still(standing, PieceKind.LINK, plan.blanksToCut())));
     if (plan.rings() > 0) {
-      rows.add(row("rings to cut", plan.allRingsToCut() + " for " + plan.allRings()));
+      rows.add(
+          row("rings to cut", plan.allRingsToCut() + " for " + plan.allRings())
+              .remark(still(standing, PieceKind.RING, plan.allRingsToCut())));
     }
     rows.add(row("wire", PlanWire.all(plan, units)));
     Optional<WireStand> known = standing.wire().filter(WireStand::known);
@@ -167,7 +173,7 @@ public record ChainContent(
                     : row("wire to buy", "nothing")));
     standing
         .chance()
-        .ifPresent(chance -> rows.add(row("will do", Math.round(100 * chance) + " % sure")));
+        .ifPresent(chance -> rows.add(row("will do", Decimals.percent(chance, 0) + " sure")));
     standing
         .jobHours()
         .ifPresent(
@@ -182,6 +188,15 @@ public record ChainContent(
                         : row("hours spent", spent(hours.spentSeconds()))));
     ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("redone", redos)));
     standing.quote().ifPresent(quote -> quoted(rows, quote));
+  }
+
+  /** What of that the bench still asks for, once some was cut; empty before. */
+  private static String still(Standing standing, PieceKind piece, int planned) {
+    return Optional.ofNullable(standing.left().get(piece))
+        .map(StillToDo::toCutOrAsMany)
+        .filter(now -> now != planned)
+        .map(now -> now + " still to cut")
+        .orElse("");
   }
 
   /** Why a chain of thin wire takes longer than its routine says; empty for any other. */

@@ -126,7 +126,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
                   .collect(Collectors.joining(", "))));
     }
     rows.add(row("to cut", size.toCut() + " for " + size.links()));
-    rows.add(row("wire", length(size.toCut() * size.eachMm(plan.wish()))));
+    rows.add(row("wire", length(size.wireMm(plan.wish()))));
     rows.add(row("they weigh", units.mass(size.massG())));
     return rows;
   }

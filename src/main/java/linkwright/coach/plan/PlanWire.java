@@ -18,8 +18,7 @@ final class PlanWire {
 
   /** What one repeat takes. */
   static String repeat(Plan plan, UnitStyle units) {
-    double ringsMm = plan.repeatRingsMm();
-    return said(plan, plan.repeatMm() - ringsMm, ringsMm, units);
+    return said(plan, plan.repeatLinksMm(), plan.repeatRingsMm(), units);
   }
 
   /**

@@ -72,7 +72,8 @@ final class RehearsalContent {
               .forEach(card -> parts.addAll(CardContent.of(model, card, "")));
       case WORDS -> {
         List<Part> words = StepWords.told(step, model);
-        parts.addAll(words.isEmpty() ? List.of(Prose.says("No word here needs explaining.")) : words);
+        parts.addAll(
+            words.isEmpty() ? List.of(Prose.says("No word here needs explaining.")) : words);
       }
       case DRAWN -> parts.addAll(PictureContent.pages(step, model).get(held.drawing()));
       default -> texts(model, held, step, parts);

@@ -91,7 +91,8 @@ public final class RehearsalPlace implements Place {
         RehearsalContent.routine(model, routine)
             .map(found -> !found.steps().get(at).waits().isEmpty())
             .orElse(false);
-    return new RehearsalHeld(routine, at, model.steady(), waits, RehearsalHeld.StepSide.TEXTS, 0, 0);
+    return new RehearsalHeld(
+        routine, at, model.steady(), waits, RehearsalHeld.StepSide.TEXTS, 0, 0);
   }
 
   @Override
@@ -109,7 +110,6 @@ public final class RehearsalPlace implements Place {
         Act.DRY_BACK,
         Act.TO_CAUTIONS,
         Act.DRAWN,
-        Act.TO_LOOKUP,
         Act.TO_TRAY,
         Act.MORE,
         Act.LESS);

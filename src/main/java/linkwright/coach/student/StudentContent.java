@@ -19,6 +19,7 @@ import linkwright.lesson.Learner;
 import linkwright.lesson.PracticeProposal;
 import linkwright.lesson.QuestionBank;
 import linkwright.lesson.StudentReport;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
@@ -277,6 +278,6 @@ public final class StudentContent {
   }
 
   private static String percent(double share) {
-    return Math.round(100 * share) + " %";
+    return Decimals.percent(share, 0);
   }
 }

@@ -79,8 +79,8 @@ public final class TrayWords {
 
   /** Work that was taken in as tallies opened no step. */
   private static boolean begun(Standing standing) {
-    return standing.left().values().stream().anyMatch(
-            each -> each.good() + each.inWork() + each.scrapped() > 0);
+    return standing.left().values().stream()
+        .anyMatch(each -> each.good() + each.inWork() + each.scrapped() > 0);
   }
 
   private static String promised(JobCard card) {

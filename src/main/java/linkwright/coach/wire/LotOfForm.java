@@ -18,8 +18,8 @@ import linkwright.standing.stock.LotQuestions;
 import linkwright.standing.stock.PlannedWire;
 
 /**
- * The lot that a form names: what is taken out of it, and what goes back into it, wire by its length
- * or mass, all else by its mass.
+ * The lot that a form names: what is taken out of it, and what goes back into it, wire by its
+ * length or mass, all else by its mass.
  */
 final class LotOfForm {
   private LotOfForm() {}
@@ -114,8 +114,9 @@ final class LotOfForm {
     double left =
         model.handbook().drawer().lots().stream()
             .filter(lot -> lot.id().equals(form.text("lot")))
-            .mapToDouble(lot -> lot.massG().orElse(0))
-            .sum();
+            .findFirst()
+            .map(lot -> lot.massG().orElse(0))
+            .orElse(0.0);
     return new Amounts(form).grams("mass").orElse(0) > left
         ? Optional.of(
             model.settings().units().mass(left)

@@ -14,6 +14,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.stock.DrawnDown;
 
@@ -100,6 +101,6 @@ final class WireContent {
   }
 
   private static String percent(double share) {
-    return Math.round(share * 100) + " %";
+    return Decimals.percent(share, 0);
   }
 }

@@ -127,9 +127,7 @@ public final class LotQuestions {
             ? units.mass(counted.massG().getAsDouble())
             : units.length(counted.lengthMm().orElse(0));
     String books =
-        counted.massG().isPresent()
-            ? units.mass(booksG)
-            : units.length(lot.lengthMm().orElse(0));
+        counted.massG().isPresent() ? units.mass(booksG) : units.length(lot.lengthMm().orElse(0));
     questions.ask(
         saidG - booksG > Math.max(LITTLE_G, MORE * Math.max(0, booksG)),
         field,

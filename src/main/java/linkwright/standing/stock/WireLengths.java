@@ -56,11 +56,14 @@ public record WireLengths(double mm, double cutMm, double lostMm) {
   }
 
   private static double usedByLinks(Plan plan, WireLedger ledger) {
-    return ledger.usedMm(PieceKind.LINK) + ledger.uncut(PieceKind.LINK) * plan.linkEachMm();
+    return ledger.usedMm(PieceKind.LINK)
+        + ledger.tried() * plan.wish().kerfMm()
+        + ledger.uncut(PieceKind.LINK) * plan.linkEachMm();
   }
 
   private static double usedByRings(Plan plan, WireLedger ledger) {
-    return ledger.usedMm(PieceKind.RING) + ledger.uncut(PieceKind.RING) * plan.ringTurnMm();
+    double tails = plan.rings() > 0 ? ledger.coils() * plan.wish().coilTailMm() : 0;
+    return ledger.usedMm(PieceKind.RING) + ledger.uncut(PieceKind.RING) * plan.ringTurnMm() + tails;
   }
 
   /** What was given back is no part of a length any more. */

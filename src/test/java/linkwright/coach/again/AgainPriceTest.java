@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import linkwright.bench.Flame;
 import linkwright.bench.OwnBench;
 import linkwright.bench.OwnPrices;
@@ -14,6 +15,7 @@ import linkwright.bench.Pickle;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.form.ForecastWords;
+import linkwright.hands.Hands;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
@@ -21,11 +23,15 @@ import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobBook;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.again.MadeAgain;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /** What a chain made again costs: in another metal by that metal's price, never by the old one. */
@@ -100,6 +106,38 @@ class AgainPriceTest {
     assertThat(money(row("", handbook, "price without trials")))
         .as("what the first cost, without its trials, is told by another name")
         .isNotEqualTo(quote.again().total());
+  }
+
+  /** Work timed and redone: what a closed job's own plan tells of the same again is that figure. */
+  @Test
+  void a_closed_jobs_plan_tells_the_hours_and_the_price_that_making_it_again_tells() {
+    JobBook book = JobBook.scroll(Wishes.common().texts());
+    book.enter(
+        new Fact.PricesSet(Map.of(PriceList.METAL_PER_G, STERLING, PriceList.HOUR, HOUR), "EUR"));
+    book.enter(new Fact.SittingStarted(""));
+    book.enter(new Fact.StepOpened(new StepId("cut")));
+    book.after(20).enter(new Fact.WireCut(PieceKind.LINK, 30, 38.1));
+    for (String stage : List.of("annealed", "formed", "soldered", "pickled", "checked")) {
+      book.enter(new Fact.StepOpened(new StepId(stage)));
+      Stage at = new Stage(stage);
+      book.after(50)
+          .enter(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 30), at, false, new StepId(stage)));
+      if (stage.equals("soldered")) {
+        book.enter(new Fact.PiecesSentBack(PieceKind.LINK, 5, at, at, false, "gap"));
+        book.enter(new Fact.PiecesThrough(Map.of(PieceKind.LINK, 5), at, true, new StepId(stage)));
+      }
+    }
+    book.enter(new Fact.JobClosed(""));
+    Handbook bench = bench(Map.of("sterling", STERLING));
+    Handbook taught =
+        bench.with(Hands.of(List.of(bench.taught("a", book.entries(), book.state())), Set.of()));
+    Handbook mine = taught.forJob("a", book.entries());
+    Quote closed = Standing.of(book.state(), mine).quote().orElseThrow();
+    MadeAgain again = MadeAgain.of(book.state(), mine, Map.of(), UnitStyle.METRIC);
+    Quote next = Standing.of(again.begun(book.state(), taught), taught).quote().orElseThrow();
+    assertThat(ForecastWords.hoursAgain(closed)).isEqualTo(ForecastWords.hoursAgain(next));
+    assertThat(closed.hoursAgain()).isCloseTo(next.hoursAgain(), Offset.offset(0.01));
+    assertThat(closed.again().total()).isCloseTo(next.again().total(), Offset.offset(0.5));
   }
 
   @Test

@@ -35,8 +35,7 @@ public final class StepWords {
   public static List<Part> told(Step step, Model model) {
     TradeWords words = JobWords.tradeWords(model);
     return of(step, model).stream()
-        .flatMap(
-            term -> Stream.concat(Stream.of(head(term, words)), said(term, words).stream()))
+        .flatMap(term -> Stream.concat(Stream.of(head(term, words)), said(term, words).stream()))
         .toList();
   }
 
