@@ -60,7 +60,12 @@ public final class PlainHand {
     WalkCoach coach = new WalkCoach(performer, takes::apply, model);
     WalkLines lines =
         new WalkLines(
-            Teller.of(OutputStream.nullOutputStream(), true), 80, source, clock, steady, coach);
+            Teller.of(OutputStream.nullOutputStream(), true),
+            () -> 80,
+            source,
+            clock,
+            steady,
+            coach);
     WalkTelling telling = new WalkTelling(lines, coach);
     telling.tell();
     new TypedLine(lines, coach, telling).obey(first);
