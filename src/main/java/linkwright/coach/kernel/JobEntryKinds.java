@@ -19,7 +19,7 @@ final class JobEntryKinds {
                   "job begun: "
                       + opened.name()
                       + ", by the routine "
-                      + spoken(opened.routine())
+                      + in.titles().routine(opened.routine())
                       + (opened.again().isEmpty() ? "" : ", again from " + opened.again())),
           EntryKind.beyondUndo(
               Fact.PlanSet.class, (plan, in) -> "plan set: " + joined(plan.wish())),
