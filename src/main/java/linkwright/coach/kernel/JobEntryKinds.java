@@ -106,11 +106,6 @@ final class JobEntryKinds {
         .collect(Collectors.joining(", "));
   }
 
-  /** What files call it, as words. */
-  private static String spoken(String id) {
-    return id.replaceAll("[.-]", " ");
-  }
-
   private static String minutes(double seconds) {
     return Math.round(seconds / 60) + " min";
   }
