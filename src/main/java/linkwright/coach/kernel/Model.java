@@ -198,6 +198,11 @@ public record Model(
     return with(bench.mind().refused(entry));
   }
 
+  /** The same, with that of another window's flames to be told; empty once it is. */
+  public Model meanwhile(Optional<InMind.Meanwhile> said) {
+    return with(bench.mind().meanwhile(said));
+  }
+
   /** The same, the computer's clock having been set so before the program began. */
   public Model clockMoved(ClockMoves moves) {
     return with(bench.mind().moves(moves));
