@@ -385,7 +385,7 @@ public record Model(
   /** The same with other choices; a book's entries are told in them. */
   public Model with(Settings other) {
     Optional<OpenJob> told =
-        other.units() == settings.units() ? job : job.map(open -> open.in(other));
+        other.units() == settings.units() ? job : job.map(open -> open.in(other, handbook));
     return new Model(
         handbook, other, paging, now, steady, width, height, tray, told, held, notice, rungAt,
         presses, writing, bench, learning);

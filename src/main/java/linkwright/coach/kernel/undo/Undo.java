@@ -233,7 +233,7 @@ public final class Undo {
                 "Nothing to undo here. Last entered elsewhere, and undone there ("
                     + places(entry).iterator().next().act().words()
                     + "): "
-                    + EntryWords.quoted(entry.fact(), model.settings())
+                    + EntryWords.quoted(entry.fact(), model)
                     + ".")
         .map(sentence -> Turn.to(model.told(sentence)))
         .orElseGet(
@@ -245,7 +245,7 @@ public final class Undo {
   }
 
   private static String notReached(Model model, Entry entry) {
-    String last = EntryWords.quoted(entry.fact(), model.settings());
+    String last = EntryWords.quoted(entry.fact(), model);
     return entry.fact() instanceof Fact.TimerStarted
         ? "Undo strikes no wait. Last: "
             + last
@@ -274,7 +274,7 @@ public final class Undo {
 
   private String words(List<Entry> entries) {
     return entries.stream()
-        .map(entry -> EntryWords.quoted(entry.fact(), model.settings()))
+        .map(entry -> EntryWords.quoted(entry.fact(), model))
         .collect(Collectors.joining("; "));
   }
 
