@@ -92,7 +92,8 @@ public final class BookFile implements Closeable {
 
   /**
    * Opens a book to write it, or to look if somebody else writes it, the disk allows no more, or it
-   * was emptied after entries of it were shown as done ({@link #whyReadOnly}). A last line that was cut short is set aside in a file beside the book.
+   * was emptied after entries of it were shown as done ({@link #whyReadOnly}). A last line that was
+   * cut short is set aside in a file beside the book.
    *
    * @param path the book's file
    * @param device the name of this device, not blank

@@ -47,7 +47,9 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     Set<BookLine> openings() {
       Set<BookLine> openings = new HashSet<>();
       for (ScannedLine row : rows.values()) {
-        row.entry().filter(entry -> entry.kind().equals(EarlyClocks.OPENED)).ifPresent(openings::add);
+        row.entry()
+            .filter(entry -> entry.kind().equals(EarlyClocks.OPENED))
+            .ifPresent(openings::add);
       }
       return openings;
     }

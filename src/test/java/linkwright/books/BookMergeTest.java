@@ -83,7 +83,9 @@ class BookMergeTest {
             "lap-a2b3c4d5: 1 entry, 1 to 1.");
   }
 
-  /** A device with a flat clock battery took the job over: what it did stands behind its opening. */
+  /**
+   * A device with a flat clock battery took the job over: what it did stands behind its opening.
+   */
   @Test
   void a_device_whose_clock_stood_in_2020_does_not_come_before_the_job_was_begun()
       throws IOException {

@@ -302,7 +302,8 @@ class OneTruthTest {
   }
 
   private static TrayJob tray(Bencher bench) {
-    return TrayWords.standing("job", bench.entries(), bench.model().handbook()).at(bench.now(), ClockMoves.NONE);
+    return TrayWords.standing("job", bench.entries(), bench.model().handbook())
+        .at(bench.now(), ClockMoves.NONE);
   }
 
   private static String screen(Model model) {

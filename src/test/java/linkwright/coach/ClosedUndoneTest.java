@@ -56,7 +56,8 @@ class ClosedUndoneTest {
     Bencher bench = closed();
     String told =
         ClosedWords.stands(
-            TrayWords.standing("gate", bench.entries(), Bencher.SHELF).at(bench.now(), ClockMoves.NONE),
+            TrayWords.standing("gate", bench.entries(), Bencher.SHELF)
+                .at(bench.now(), ClockMoves.NONE),
             bench.model().settings());
     assertThat(told).containsPattern(": 0 of \\d+ links, .*planned [^,]+, [^,]+$");
     assertThat(shown(bench)).contains("No chain was weighed in");

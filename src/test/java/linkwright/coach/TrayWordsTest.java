@@ -41,7 +41,8 @@ class TrayWordsTest {
     List<Entry> entries = new ArrayList<>(bench.entries());
     Fact cut = new Fact.PiecesThrough(Map.of(PieceKind.LINK, 5), Stage.CUT, false, StepId.NONE);
     entries.add(new Entry(entries.size() + 1, bench.now(), "bench", cut));
-    TrayJob job = TrayWords.standing("job", entries, Bencher.SHELF).at(bench.now(), ClockMoves.NONE);
+    TrayJob job =
+        TrayWords.standing("job", entries, Bencher.SHELF).at(bench.now(), ClockMoves.NONE);
     assertThat(job.stands()).endsWith("no step open");
   }
 
@@ -65,7 +66,8 @@ class TrayWordsTest {
 
   @Test
   void an_empty_book_is_no_exception() {
-    TrayJob empty = TrayWords.standing("empty", List.of(), Bencher.SHELF).at(Bencher.MORNING, ClockMoves.NONE);
+    TrayJob empty =
+        TrayWords.standing("empty", List.of(), Bencher.SHELF).at(Bencher.MORNING, ClockMoves.NONE);
     assertThat(empty.name()).isEqualTo("empty");
     assertThat(empty.stands()).isEqualTo("no plan yet");
   }

@@ -257,7 +257,8 @@ public final class Scenes {
   }
 
   private static TrayJob job(String slug, Bencher bencher) {
-    return TrayWords.standing(slug, bencher.entries(), Bencher.SHELF).at(bencher.now(), ClockMoves.NONE);
+    return TrayWords.standing(slug, bencher.entries(), Bencher.SHELF)
+        .at(bencher.now(), ClockMoves.NONE);
   }
 
   private static Bencher closed() {

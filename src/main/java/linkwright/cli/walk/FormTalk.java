@@ -188,8 +188,7 @@ final class FormTalk {
           "No field here is called “"
               + typed.split("\\s*[:=]", 2)[0]
               + "”: nothing is set. There are: "
-              + String.join(
-                  ", ", form().orElseThrow().fields().stream().map(Field::label).toList())
+              + String.join(", ", form().orElseThrow().fields().stream().map(Field::label).toList())
               + ".");
     } else {
       return false;

@@ -34,6 +34,9 @@ public record BookTitles(Handbook handbook, String routine) {
   }
 
   String routine(String id) {
-    return handbook.routine(id).map(of -> of.title()).orElseGet(() -> EntryKind.spoken(id.replace('.', '-')));
+    return handbook
+        .routine(id)
+        .map(of -> of.title())
+        .orElseGet(() -> EntryKind.spoken(id.replace('.', '-')));
   }
 }
