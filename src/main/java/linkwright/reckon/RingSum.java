@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import linkwright.link.Coil;
 import linkwright.link.Oval;
 import linkwright.link.Ring;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.reference.Temper;
@@ -66,7 +67,7 @@ final class RingSum implements Working {
             + " inside takes a blank of "
             + units.length(ring.get().blankMm())
             + "; it is "
-            + Figures.number(ring.get().aspectRatio())
+            + Decimals.upTo(ring.get().aspectRatio(), 2)
             + " times as wide inside as its wire is thick.");
     outcome.line(
         (oval.isPresent()
