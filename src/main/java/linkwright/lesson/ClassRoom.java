@@ -2,9 +2,11 @@ package linkwright.lesson;
 
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -39,7 +41,7 @@ public record ClassRoom(
   /**
    * The questions that were got wrong most.
    *
-   * @param times how often by the whole class
+   * @param times in how many lessons of the whole class; missed again in one it counts once
    * @param lesson the lesson of one of those times
    */
   public record Missed(String item, int times, String lesson) {}
@@ -48,8 +50,10 @@ public record ClassRoom(
   public static List<Missed> worst(List<Seat> students) {
     Map<String, Missed> wrong = new TreeMap<>();
     for (Seat seat : students) {
+      Set<List<String>> counted = new HashSet<>();
       for (Learner.QuestionPut put : seat.learner().askings()) {
-        if (put.given().filter(given -> !given.right()).isPresent()) {
+        if (put.given().filter(given -> !given.right()).isPresent()
+            && counted.add(List.of(put.lesson(), put.item()))) {
           wrong.merge(
               put.item(),
               new Missed(put.item(), 1, put.lesson()),

@@ -54,7 +54,7 @@ public record Lesson(
     if (returns.isPresent()) {
       return returns;
     }
-    Optional<Item> more = taken() < LENGTH && misses() < ENOUGH ? fresh() : Optional.empty();
+    Optional<Item> more = taken() < LENGTH && !isEnough() ? fresh() : Optional.empty();
     return more.or(() -> missed.isEmpty() ? Optional.empty() : between())
         .or(() -> first(missed, any -> true));
   }
@@ -93,6 +93,11 @@ public record Lesson(
       return Back.ANOTHER_DAY;
     }
     return item.caution().isEmpty() || learnt.restsNow(item.id()) ? Back.LATER : Back.AT_ONCE;
+  }
+
+  /** Whether so much was missed here that nothing new is taken up today. */
+  public boolean isEnough() {
+    return misses() >= ENOUGH;
   }
 
   /** How often an answer was wrong here. */

@@ -16,6 +16,7 @@ public enum Hazard {
   DRAWS("draws"),
   ROLLS("rolls"),
   SPINS("spins"),
+  DRILLS("drills"),
   DUST("dust"),
   TUMBLES("tumbles"),
   DIPS("dips"),

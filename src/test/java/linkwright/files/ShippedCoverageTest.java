@@ -285,7 +285,7 @@ class ShippedCoverageTest {
             Map.entry("spark lighter from|\\b[Ll]ight the torch\\b", Hazard.LIGHTS),
             Map.entry("hand vice[^.]*[,;.] pull", Hazard.TWISTS),
             Map.entry("flat rolls|grooves of the mill", Hazard.ROLLS),
-            Map.entry("\\bDrill\\b", Hazard.SPINS),
+            Map.entry("\\b[Dd]rill\\b", Hazard.DRILLS),
             Map.entry("(^|[.;:] )(Then )?([Ss]aw|[Cc]ut|[Ss]nip|[Tt]rim)\\b", Hazard.CUTS),
             Map.entry("File along|file its two ends|File the end to", Hazard.FILES));
 

@@ -223,6 +223,18 @@ final class ShippedSafetyTest {
   }
 
   @Test
+  void whoeverIsToldToDrillHasReadTheCardForIt() {
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    (says(step, "(?i)\\bdrill\\b")
+                            || step.wrong().stream()
+                                .anyMatch(wrong -> wrong.remedy().matches("(?is).*\\bdrill\\b.*")))
+                        && !step.cautions().contains("drilling")))
+        .isEmpty();
+  }
+
+  @Test
   void whatMustNotBeForgottenIsSaid() {
     assertThat(text("pickle")).contains("acid into water", "hot work", "steel", "rinse");
     assertThat(text("spring-clasp")).contains("steel spring");
@@ -236,6 +248,7 @@ final class ShippedSafetyTest {
     assertThat(text("germanium-silver")).contains("neither moved nor quenched while it is red");
     assertThat(text("marking-bends")).contains("pen, not a scriber");
     assertThat(text("rotary-polishing")).contains("loose chain");
+    assertThat(text("drilling")).contains("Clamp", "Centre punch", "gloves", "grabs");
     assertThat(text("chain-does-not-let-go")).contains("child", "machine");
     assertThat(text("ventilation")).contains("Zinc", "Cadmium", "Fluoride");
     assertThat(text("lone-work")).contains("Asthma", "Pregnant", "Alone");

@@ -206,6 +206,10 @@ class RoutineChecksTest {
                   .add(step("warm").says("Until it is red hot. {quench}"))
                   .sentences())
           .hasSize(2);
+      assertThat(SoundRoutine.sound().add(step("bore").says("Drill two small holes.")).sentences())
+          .containsExactly(
+              "Step bore tells one to \"Drill\" and does not say that it does \"drills\". Add"
+                  + " drills to does and its caution to cautions.");
     }
 
     @Test

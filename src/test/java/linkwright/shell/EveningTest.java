@@ -33,6 +33,7 @@ import linkwright.lesson.Learner;
 import linkwright.lesson.Lesson;
 import linkwright.quantity.UnitStyle;
 import linkwright.view.Screens;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -132,6 +133,26 @@ class EveningTest {
     if (model.held().place() != PlaceId.SAYING) {
       model = performer.take(model, new Message.Led(PlaceId.BENCH, ""));
     }
+  }
+
+  /** Asking on teaches no more that day, so no key asks on; the next day does. */
+  @Test
+  void after_twelve_misses_the_day_ends_and_the_next_one_asks_again() {
+    begin(1);
+    lesson();
+    for (int i = 0; i < 200 && asks(); i++) {
+      press("0");
+      goOn();
+    }
+    assertThat(Pages.of(model).body().parts().toString())
+        .contains("The lesson is over", "the next questions come tomorrow");
+    press("space");
+    assertThat(asks()).as("nothing new that day").isFalse();
+    lesson();
+    assertThat(asks()).as("nor when she comes again").isFalse();
+    now = now.plus(Duration.ofDays(1));
+    lesson();
+    assertThat(asks()).as("on the next day").isTrue();
   }
 
   @ParameterizedTest

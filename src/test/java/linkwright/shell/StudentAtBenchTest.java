@@ -333,6 +333,8 @@ class StudentAtBenchTest {
     lead(PlaceId.CLASS_ROOM, folder.resolve("class").toString());
     press("enter", "g");
     model = performer.take(model, new Message.Pasted("EK"));
+    press("down", "down");
+    model = performer.take(model, new Message.Pasted("link 4"));
     press("ctrl-k");
     assertThat(StudentBooks.entries(there.resolve(mara + ".yaml")).orThrow())
         .extracting(Entry::fact)

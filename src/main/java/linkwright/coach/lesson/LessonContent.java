@@ -118,8 +118,8 @@ final class LessonContent {
       parts.add(
           Prose.says(
               Lesson.ENOUGH
-                  + " misses: nothing new is asked today. What was missed comes back, and then the"
-                  + " lesson is over."));
+                  + " misses: nothing new of this is asked today. What was missed comes back, and"
+                  + " then the lesson is over until tomorrow."));
     }
     return parts;
   }
@@ -171,7 +171,11 @@ final class LessonContent {
         .nextDue()
         .ifPresent(
             day -> parts.add(new Prose(Prose.Kind.MAIN, "The next are due on " + day + ".")));
-    parts.add(Prose.aside("{do:more-questions} asks twelve more that are new or due today."));
+    parts.add(
+        Prose.aside(
+            lesson.isEnough()
+                ? "That is enough of it for today: the next questions come tomorrow."
+                : "{do:more-questions} asks twelve more that are new or due today."));
     return parts;
   }
 

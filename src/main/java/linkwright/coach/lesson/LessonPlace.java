@@ -135,7 +135,10 @@ public final class LessonPlace implements Place {
       acts.addAll(List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.NEW_STUDENT));
     } else if (held.told()) {
       acts.add(Act.NEXT_QUESTION);
-    } else if (now.isPresent() && now.get().waits().isEmpty() && model.hotWork().lit().isEmpty()) {
+    } else if (now.isPresent()
+        && now.get().waits().isEmpty()
+        && !now.get().lesson().isEnough()
+        && model.hotWork().lit().isEmpty()) {
       acts.add(Act.MORE_QUESTIONS);
     }
     acts.add(Act.TO_STUDENT);

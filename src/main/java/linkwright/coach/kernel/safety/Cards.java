@@ -44,6 +44,7 @@ public record Cards(StepId step, String person, List<Card> all) {
           Hazard.PICKLES,
           Hazard.QUENCHES,
           Hazard.SPINS,
+          Hazard.DRILLS,
           Hazard.ROLLS,
           Hazard.DRAWS,
           Hazard.FLUX_FUMES);
