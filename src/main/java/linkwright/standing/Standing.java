@@ -82,7 +82,7 @@ public record Standing(
   public static Standing ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
     return of(
         CountedPlan.ofTyped(texts, state, handbook),
-        state,
+        state.wished(texts),
         handbook,
         Optional.empty(),
         PlanDefaults.of(texts, state, handbook));
