@@ -218,9 +218,13 @@ public record Standing(
     Forecast toDo =
         hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
+    Map<PieceKind, StillToDo> told = new LinkedHashMap<>(left);
+    if (state.course().closed()) {
+      told.replaceAll((piece, todo) -> todo.closed());
+    }
     return new Standing(
         counted,
-        left,
+        told,
         each,
         stock,
         wire,
