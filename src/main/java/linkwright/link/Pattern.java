@@ -29,6 +29,9 @@ public record Pattern(
     boolean closed,
     List<Joint> joints,
     Optional<UsualSizes> usual) {
+  /** Formers are sold by tenths of a millimetre. */
+  private static final double FORMER_STEP_MM = 0.1;
+
   public Pattern {
     formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
     path = List.copyOf(path);
@@ -38,6 +41,19 @@ public record Pattern(
   /** The same over other formers of the same names. */
   public Pattern withFormers(Map<String, Double> othersMm) {
     return new Pattern(id, says, othersMm, path, other, closed, joints, usual);
+  }
+
+  /**
+   * The same over formers at least as thick as the wire that is bent over them: what a pattern's
+   * own formers come to where nobody named others.
+   *
+   * @param wireMm the wire's thickness, mm, above 0
+   */
+  public Pattern withFormersFor(double wireMm) {
+    double leastMm = Math.ceil(wireMm / FORMER_STEP_MM - 1e-9) / (1 / FORMER_STEP_MM);
+    Map<String, Double> thickEnough = new LinkedHashMap<>(formersMm);
+    thickEnough.replaceAll((name, mm) -> Math.max(mm, leastMm));
+    return withFormers(thickEnough);
   }
 
   /** Whether this is one closed bend and nothing else: a ring, which is pulled any way. */

@@ -45,9 +45,6 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
     return new Reader(texts, reference, patterns).read();
   }
 
-  /** Formers are told to this, mm. */
-  private static final double FORMER_STEP_MM = 0.1;
-
   private static final class Reader {
     private final Typed typed;
     private final Reference reference;
@@ -207,7 +204,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
           patterns.stream().filter(one -> one.id().equals(id.strip())).findFirst();
       List<String> known = patterns.stream().map(Pattern::id).toList();
       return found
-          .map(pattern -> noThinner(HeldFigures.pattern(pattern, typed.texts())))
+          .map(pattern -> HeldFigures.pattern(pattern, typed.texts()).withFormersFor(wireMm))
           .map(Read::good)
           .orElseGet(
               () ->
@@ -218,14 +215,6 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                           + Nearest.of(id, known)
                               .map(near -> "Did you mean " + near + "?")
                               .orElse("There are: " + String.join(", ", known) + ".")));
-    }
-
-    /** Formers that nobody named are at least as thick as the wire that is bent over them. */
-    private Pattern noThinner(Pattern pattern) {
-      double least = Math.ceil(wireMm / FORMER_STEP_MM - 1e-9) / (1 / FORMER_STEP_MM);
-      Map<String, Double> formers = new LinkedHashMap<>(pattern.formersMm());
-      formers.replaceAll((name, mm) -> Math.max(mm, least));
-      return pattern.withFormers(formers);
     }
 
     private Optional<WireSection> ringWire(Optional<WireSection> linkWire) {

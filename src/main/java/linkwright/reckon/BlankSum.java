@@ -76,30 +76,30 @@ final class BlankSum implements Working {
     List<Tried> tried = answers.given().tried();
     LinkSize wish = new LinkSize(length.orElseThrow(), width.orElseThrow());
     double wireMm = wire.orElseThrow();
+    Pattern bent = pattern.orElseThrow().withFormersFor(wireMm);
     Maker prior = Maker.unknown(metal.orElseThrow().bendingShare(temper));
-    askOutOfReason(answers, pattern.orElseThrow(), wireMm, prior, wish);
+    askOutOfReason(answers, bent, wireMm, prior, wish);
     if (answers.wrong()) {
       return;
     }
-    Maker maker = Fit.learn(pattern.get(), wireMm, prior, tried, wish);
+    Maker maker = Fit.learn(bent, wireMm, prior, tried, wish);
     Optional<Proposal> found =
         answers.found(
             "",
             Fit.next(
-                pattern.get(),
+                bent,
                 wireMm,
                 maker,
                 wish,
-                owned.isEmpty() && pattern.get().isRing()
-                    ? FormersOwned.mandrel(pattern.get(), wireMm, maker, wish.lengthMm())
+                owned.isEmpty() && bent.isRing()
+                    ? FormersOwned.mandrel(bent, wireMm, maker, wish.lengthMm())
                     : owned,
                 STEP_MM));
     found.ifPresent(
         proposal -> {
           put(outcome, proposal);
           told(outcome, answers.units(), proposal, maker, tried.size());
-          Forming.form(
-                  pattern.get(), wireMm, proposal.blankMm(), proposal.formersMm(), maker.bending())
+          Forming.form(bent, wireMm, proposal.blankMm(), proposal.formersMm(), maker.bending())
               .found()
               .ifPresent(outcome::draw);
         });

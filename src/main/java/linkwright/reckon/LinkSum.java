@@ -103,7 +103,7 @@ final class LinkSum implements Working {
     return answers.found(
         "",
         Forming.form(
-            pattern.orElseThrow(),
+            pattern.orElseThrow().withFormersFor(wire.orElseThrow()),
             wire.orElseThrow(),
             blank.orElseThrow(),
             formers,
