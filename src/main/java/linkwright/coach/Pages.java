@@ -45,7 +45,11 @@ public final class Pages {
         waits(model),
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
-        model.job().map(job -> StillToDoWords.line(model, job)).orElse(""),
+        model
+            .job()
+            .filter(job -> !job.state().course().closed())
+            .map(job -> StillToDoWords.line(model, job))
+            .orElse(""),
         words.said(model.notice().text()),
         model.notice().trouble(),
         failed.isPresent() ? open(FailedWrite.ACTS) : open(model, place, acts, body),

@@ -1,6 +1,7 @@
 package linkwright.job;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -69,7 +70,9 @@ public record JobState(
         fact instanceof Fact.JobOpened opened ? Piles.of(order.of(opened.routine())) : piles;
     Piles now = piles(before, fact);
     WireLedger wireNow =
-        fact instanceof Fact.TrialChosen ? wire.uncut(before, now) : wire.after(fact);
+        fact instanceof Fact.TrialChosen chosen
+            ? wire.uncut(chosen(before, chosen), now, UncutWire.of(chosen, trials, course.wish()))
+            : wire.after(fact);
     return new JobState(
         course.after(entry).within(now),
         trials.after(entry, course.wish()),
@@ -101,7 +104,31 @@ public record JobState(
         course, trials, piles, wire, others, times, accounts, flames, sittings, cautions, card);
   }
 
+  /** The same as if that wish were kept: rings that hung in a trial may be others than wished. */
+  public JobState wished(Map<String, String> wish) {
+    Piles then =
+        trials
+            .chosen()
+            .map(
+                hung ->
+                    piles.ringsSince(
+                        hung.rings(), RingSince.is(hung, trials.wishAtChoice(), wish)))
+            .orElse(piles);
+    return new JobState(
+        course, trials, then, wire, timers, times, accounts, flames, sittings, cautions, card);
+  }
+
+  /** The rings of a length that is chosen again are those that hung, and were counted then. */
+  private Piles chosen(Piles before, Fact.TrialChosen choice) {
+    return trials.chosenLength().filter(choice.trial()::equals).isPresent()
+        ? before.ringsSince(0, false)
+        : before.noneAside();
+  }
+
   private Piles piles(Piles before, Fact fact) {
+    if (fact instanceof Fact.PlanSet plan) {
+      return wished(plan.wish()).piles();
+    }
     if (fact instanceof Fact.SampleChosen chosen) {
       return before.sampled(
           trials.before(chosen).filter(Fact.SampleChosen::firstLink).isPresent(),
@@ -110,7 +137,7 @@ public record JobState(
     }
     if (fact instanceof Fact.TrialChosen chosen) {
       return Optional.ofNullable(trials.lengths().get(chosen.trial()))
-          .map(trial -> before.hung(trial, chosen.sizes()))
+          .map(trial -> chosen(before, chosen).hung(trial, chosen.sizes()))
           .orElse(before);
     }
     return before.after(fact);

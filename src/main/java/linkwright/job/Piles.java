@@ -16,19 +16,23 @@ import linkwright.routine.Stage;
  * @param lastSize stage → which size of link was taken or counted there last
  * @param hand what is in hand
  * @param lies where piles lie, in her own words
+ * @param ringsAside rings of the trial length that is followed which the chain takes no more, since
+ *     another ring was wished after it
  */
 public record Piles(
     Map<PieceKind, Pile> byPiece,
     LinkSizes sizes,
     Map<Stage, String> lastSize,
     InHand hand,
-    Map<PileSpot, String> lies) {
-  static final Piles NONE = new Piles(Map.of(), LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of());
+    Map<PileSpot, String> lies,
+    int ringsAside) {
+  static final Piles NONE =
+      new Piles(Map.of(), LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of(), 0);
 
   static Piles of(Map<PieceKind, List<Stage>> stages) {
     Map<PieceKind, Pile> piles = new LinkedHashMap<>();
     stages.forEach((piece, order) -> piles.put(piece, Pile.empty(order)));
-    return new Piles(piles, LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of());
+    return new Piles(piles, LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of(), 0);
   }
 
   /** The pile of that kind of piece; an empty one without stages for a kind the job has not. */
@@ -50,7 +54,7 @@ public record Piles(
     }
     if (fact instanceof Fact.PiecesTaken taken) {
       InHand now = new InHand(taken.stage(), taken.pieces(), taken.redo(), taken.size());
-      return new Piles(byPiece, sizes, lastSize, now, lies).last(taken.stage(), taken.size());
+      return new Piles(byPiece, sizes, lastSize, now, lies, ringsAside).last(taken.stage(), taken.size());
     }
     if (fact instanceof Fact.PiecesThrough through) {
       return through(through);
@@ -86,7 +90,7 @@ public record Piles(
       more.put(
           new PileSpot(placed.piece(), placed.stage(), placed.redo(), placed.size()),
           placed.place());
-      return new Piles(byPiece, sizes, lastSize, hand, Map.copyOf(more));
+      return new Piles(byPiece, sizes, lastSize, hand, Map.copyOf(more), ringsAside);
     }
     return this;
   }
@@ -122,6 +126,26 @@ public record Piles(
     Map<String, Integer> links = LinkSizes.of(PieceKind.LINK, trial.links(), of);
     return hung(PieceKind.LINK, links)
         .hung(PieceKind.RING, LinkSizes.one(LinkSizes.UNSAID, trial.rings()));
+  }
+
+  /** After a wish for other rings than those that hung, or for those again after all. */
+  Piles ringsSince(int hung, boolean others) {
+    List<Stage> stages = of(PieceKind.RING).stages();
+    if ((others == ringsAside > 0) || stages.size() < 2) {
+      return this;
+    }
+    Stage stage = stages.get(stages.size() - 2);
+    int there = Math.min(hung, of(PieceKind.RING).waitingFor(stages.get(stages.size() - 1)));
+    int moved = others ? -there : ringsAside;
+    Piles next =
+        change(PieceKind.RING, Map.of(), said -> said, pile -> pile.placed(stage, moved));
+    return new Piles(
+        next.byPiece, next.sizes, next.lastSize, next.hand, next.lies, others ? there : 0);
+  }
+
+  /** The same with no rings aside: those of an earlier trial length come back no more. */
+  Piles noneAside() {
+    return new Piles(byPiece, sizes, lastSize, hand, lies, 0);
   }
 
   private Piles hung(PieceKind piece, Map<String, Integer> counts) {
@@ -177,7 +201,7 @@ public record Piles(
               }
             });
     InHand rest = left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo(), hand.size());
-    return new Piles(byPiece, sizes, lastSize, rest, lies);
+    return new Piles(byPiece, sizes, lastSize, rest, lies, ringsAside);
   }
 
   private Piles last(Stage stage, String size) {
@@ -186,7 +210,7 @@ public record Piles(
     }
     Map<Stage, String> last = new LinkedHashMap<>(lastSize);
     last.put(stage, size);
-    return new Piles(byPiece, sizes, Map.copyOf(last), hand, lies);
+    return new Piles(byPiece, sizes, Map.copyOf(last), hand, lies, ringsAside);
   }
 
   /** So many more of each size. */
@@ -225,11 +249,11 @@ public record Piles(
     Map<PieceKind, Pile> piles = new LinkedHashMap<>(byPiece);
     if (said.piles().isEmpty()) {
       piles.put(piece, alike.apply(of(piece)));
-      return new Piles(piles, sizes, lastSize, hand, lies);
+      return new Piles(piles, sizes, lastSize, hand, lies, ringsAside);
     }
     LinkSizes next = bySize.apply(said);
     piles.put(piece, next.all());
-    return new Piles(piles, next, lastSize, hand, lies);
+    return new Piles(piles, next, lastSize, hand, lies, ringsAside);
   }
 
   private static int sum(Map<String, Integer> counts) {

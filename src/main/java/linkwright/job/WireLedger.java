@@ -13,7 +13,7 @@ import linkwright.routine.PieceKind;
  * @param usedMm piece → wire cut so far, kerf included
  * @param discardedMm piece → wire that went uncut: lost, scrapped or given back
  * @param returnedMm piece → of that, what was given back into the drawer
- * @param uncut piece → pieces that were made though no wire was entered as cut for them
+ * @param uncut pieces that were made though no wire was entered as cut for them
  * @param tried test pieces that were cut: their blanks are in what was used, their kerf is not
  * @param coils coils of rings that were cut and left; the tail of each is in nothing else
  * @param coiling whether rings are being cut, off a coil that may give more
@@ -23,12 +23,12 @@ public record WireLedger(
     Map<PieceKind, Double> usedMm,
     Map<PieceKind, Double> discardedMm,
     Map<PieceKind, Double> returnedMm,
-    Map<PieceKind, Integer> uncut,
+    List<UncutWire> uncut,
     int tried,
     int coils,
     boolean coiling) {
   static final WireLedger EMPTY =
-      new WireLedger(List.of(), Map.of(), Map.of(), Map.of(), Map.of(), 0, 0, false);
+      new WireLedger(List.of(), Map.of(), Map.of(), Map.of(), List.of(), 0, 0, false);
 
   /** Wire cut for that kind of piece so far, in mm. */
   public double usedMm(PieceKind piece) {
@@ -53,27 +53,23 @@ public record WireLedger(
         .toList();
   }
 
-  /** Pieces of that kind that were made though no wire was entered as cut for them. */
-  public int uncut(PieceKind piece) {
-    return uncut.getOrDefault(piece, 0);
+  /** After pieces came into being that were counted nowhere before: their wire is gone too. */
+  WireLedger uncut(Piles before, Piles after, UncutWire of) {
+    int links = came(PieceKind.LINK, before, after);
+    int rings = came(PieceKind.RING, before, after);
+    if (links + rings == 0) {
+      return this;
+    }
+    List<UncutWire> more = new ArrayList<>(uncut);
+    more.add(of.with(links, rings));
+    // Rings of a trial length came off a coil of their own.
+    int wound = rings > 0 ? 1 : 0;
+    return new WireLedger(
+        added, usedMm, discardedMm, returnedMm, List.copyOf(more), tried, coils + wound, coiling);
   }
 
-  /** After pieces came into being that were counted nowhere before: their wire is gone too. */
-  WireLedger uncut(Piles before, Piles after) {
-    Map<PieceKind, Integer> more = new LinkedHashMap<>(uncut);
-    after
-        .byPiece()
-        .forEach(
-            (piece, pile) -> {
-              int came = pile.alive() - before.of(piece).alive();
-              if (came > 0) {
-                more.merge(piece, came, Integer::sum);
-              }
-            });
-    // Rings of a trial length came off a coil of their own.
-    int wound = more.getOrDefault(PieceKind.RING, 0) > uncut(PieceKind.RING) ? 1 : 0;
-    return new WireLedger(
-        added, usedMm, discardedMm, returnedMm, Map.copyOf(more), tried, coils + wound, coiling);
+  private static int came(PieceKind piece, Piles before, Piles after) {
+    return Math.max(0, after.of(piece).alive() - before.of(piece).alive());
   }
 
   WireLedger after(Fact fact) {

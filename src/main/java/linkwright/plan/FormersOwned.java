@@ -70,6 +70,31 @@ public final class FormersOwned {
     return best > 0 ? Map.of(name, List.of(best)) : Map.of();
   }
 
+  /** Whether the mandrel follows from the blank that was typed, so that it has to be told. */
+  public static boolean closedBy(WishedLink link) {
+    return link.formersMm().isEmpty()
+        && link.blankMm().isPresent()
+        && link.pattern().filter(Pattern::isRing).isPresent();
+  }
+
+  /**
+   * The mandrel, to a tenth of a millimetre, round which a blank closes: the widest that it goes
+   * round.
+   *
+   * @return its name → the size; empty where it goes round none
+   */
+  static Map<String, Double> closedBy(
+      Pattern pattern, double wireMm, Maker hands, double blankMm) {
+    String name = pattern.formersMm().keySet().iterator().next();
+    for (int step = (int) (blankMm / Math.PI / STEP_MM); step * STEP_MM >= wireMm; step--) {
+      Map<String, Double> over = Map.of(name, step / (1 / STEP_MM));
+      if (LinkInHands.form(pattern, wireMm, hands, blankMm, over).isGood()) {
+        return over;
+      }
+    }
+    return Map.of();
+  }
+
   private static OptionalDouble lengthMm(
       Pattern pattern, double wireMm, Maker hands, Map<String, Double> formers, double lengthMm) {
     // A ring is as long as its mandrel makes it; the blank only has to be long enough.

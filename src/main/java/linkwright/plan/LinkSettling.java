@@ -106,9 +106,12 @@ final class LinkSettling {
               cut.get().blankMm().getAsDouble(), formers, FigureSource.MEASURED, Optional.empty()));
     }
     if (link.blankMm().isPresent()) {
-      return Read.good(
-          new Blank(
-              link.blankMm().getAsDouble(), link.formersMm(), FigureSource.HERS, Optional.empty()));
+      double mm = link.blankMm().getAsDouble();
+      Map<String, Double> over =
+          FormersOwned.closedBy(link)
+              ? FormersOwned.closedBy(pattern, wish.wireMm(), basis.hands(), mm)
+              : link.formersMm();
+      return Read.good(new Blank(mm, over, FigureSource.HERS, Optional.empty()));
     }
     return link.lengthMm().isPresent() ? found(pattern, link) : overItsMandrel(pattern, link);
   }

@@ -9,7 +9,9 @@ import java.util.OptionalDouble;
 import linkwright.cutting.BlanksWanted;
 import linkwright.cutting.CutOrder;
 import linkwright.cutting.RingsWanted;
+import linkwright.link.Coil;
 import linkwright.link.Formed;
+import linkwright.link.Ring;
 import linkwright.quantity.UnitStyle;
 import linkwright.wire.SolderNeed;
 
@@ -295,5 +297,13 @@ public record Plan(
   /** Wire that one link's blank takes with its kerf in the mean of all sizes, mm. */
   public double linkEachMm() {
     return sized() ? wireLinksMm / links : linkBlankMm() + wish.kerfMm();
+  }
+
+  /** Wire that one turn takes of a coil for rings of that inside, mm; as planned if none can be. */
+  public double ringTurnMm(double insideMm) {
+    return Ring.of(insideMm, wish.ringWireNow())
+        .flatMap(ring -> Coil.of(ring, wish.kerfMm()))
+        .map(Coil::turnMm)
+        .orElse(ringTurnMm);
   }
 }

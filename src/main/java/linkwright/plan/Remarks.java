@@ -68,6 +68,9 @@ final class Remarks {
                             + (asWished(wished, settled) ? "as long as wished." : "nearest.")));
       }
     }
+    if (!settled.followed() && FormersOwned.closedBy(wished)) {
+      settled.formersMm().values().forEach(mm -> remarks.add(closed(wished, settled, mm, units)));
+    }
     wish.ring()
         .ifPresent(
             ring ->
@@ -76,6 +79,23 @@ final class Remarks {
                         Passage.of(link, ring.insideMm(), ring.wireMm())
                             .forEach(passage -> remarks.addAll(passage.troubles()))));
     return remarks;
+  }
+
+  private static String closed(
+      WishedLink wished, SettledLink settled, double formerMm, UnitStyle units) {
+    String says =
+        "No former is named: a blank of "
+            + units.length(settled.blankMm())
+            + " closes over "
+            + units.length(formerMm);
+    return asWished(wished, settled)
+        ? says + "."
+        : says
+            + ", to a link "
+            + units.length(settled.lengthMm().orElse(0))
+            + " long, not the "
+            + units.length(wished.lengthMm().orElse(0))
+            + " wished: leave the blank empty for that length.";
   }
 
   private static boolean asWished(WishedLink wished, SettledLink settled) {

@@ -82,7 +82,7 @@ public record Standing(
   public static Standing ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
     return of(
         CountedPlan.ofTyped(texts, state, handbook),
-        state,
+        state.wished(texts),
         handbook,
         Optional.empty(),
         PlanDefaults.of(texts, state, handbook));
@@ -218,9 +218,13 @@ public record Standing(
     Forecast toDo =
         hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
+    Map<PieceKind, StillToDo> told = new LinkedHashMap<>(left);
+    if (state.course().closed()) {
+      told.replaceAll((piece, todo) -> todo.closed());
+    }
     return new Standing(
         counted,
-        left,
+        told,
         each,
         stock,
         wire,

@@ -204,6 +204,12 @@ public record StillToDo(
             sizes);
   }
 
+  /** The same of a job that is closed: no more is cut for it. */
+  StillToDo closed() {
+    return new StillToDo(
+        wanted, good, inWork, redo, scrapped, OptionalInt.of(0), canCut, loss, sizes);
+  }
+
   /** The share believed to be lost, 0 to 1. */
   public double lossShare() {
     return loss.mean();

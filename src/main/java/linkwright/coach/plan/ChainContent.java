@@ -55,7 +55,8 @@ public record ChainContent(
                             + units.length(ring.tried().insideMm())
                             + "; the rings wished since, of "
                             + units.length(ring.wished().insideMm())
-                            + ", are counted in their place.")));
+                            + ", are counted in their place, and those that hung are none of"
+                            + " them.")));
     if (!standing.since().isEmpty()) {
       parts.add(
           Prose.says(

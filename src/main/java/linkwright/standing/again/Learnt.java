@@ -44,7 +44,8 @@ public record Learnt(
     Optional<Plan> plan = standing.counted().plan();
     Pile links = state.piles().of(PieceKind.LINK);
     OptionalDouble longer =
-        plan.map(counted -> longer(state.accounts().weighedIn().lengthMm(), counted))
+        plan.filter(any -> !unfinished(links, standing))
+            .map(counted -> longer(state.accounts().weighedIn().lengthMm(), counted))
             .orElse(OptionalDouble.empty());
     return new Learnt(
         state
@@ -67,6 +68,15 @@ public record Learnt(
                 plan.orElseThrow().meanInsideMm()
                     + longer.getAsDouble() / plan.orElseThrow().links())
             : OptionalDouble.empty());
+  }
+
+  /** A chain with fewer links than planned is shorter for that, and teaches nothing of a link. */
+  private static boolean unfinished(Pile links, Standing standing) {
+    boolean counted = links.alive() + links.scrapped() > 0;
+    return counted
+        && Optional.ofNullable(standing.left().get(PieceKind.LINK))
+            .filter(left -> left.more() > 0)
+            .isPresent();
   }
 
   private static double loss(Plan plan, Pile links) {

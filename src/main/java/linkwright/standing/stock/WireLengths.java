@@ -3,6 +3,7 @@ package linkwright.standing.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import linkwright.job.UncutWire;
 import linkwright.job.WireLedger;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
@@ -58,12 +59,25 @@ public record WireLengths(double mm, double cutMm, double lostMm) {
   private static double usedByLinks(Plan plan, WireLedger ledger) {
     return ledger.usedMm(PieceKind.LINK)
         + ledger.tried() * plan.wish().kerfMm()
-        + ledger.uncut(PieceKind.LINK) * plan.linkEachMm();
+        + ledger.uncut().stream().mapToDouble(made -> uncutLinks(plan, made)).sum();
   }
 
   private static double usedByRings(Plan plan, WireLedger ledger) {
     double tails = plan.rings() > 0 ? ledger.coils() * plan.wish().coilTailMm() : 0;
-    return ledger.usedMm(PieceKind.RING) + ledger.uncut(PieceKind.RING) * plan.ringTurnMm() + tails;
+    double uncut = ledger.uncut().stream().mapToDouble(made -> uncutRings(plan, made)).sum();
+    return ledger.usedMm(PieceKind.RING) + uncut + tails;
+  }
+
+  /** By the blank they were made of: what is planned now may be another. */
+  private static double uncutLinks(Plan plan, UncutWire made) {
+    double kerf = plan.wish().kerfMm();
+    return made.links()
+        * (made.blankMm().isPresent() && !plan.sized() ? made.blankMm().getAsDouble() + kerf : plan.linkEachMm());
+  }
+
+  /** By the ring that hung. */
+  private static double uncutRings(Plan plan, UncutWire made) {
+    return made.rings() * plan.ringTurnMm(made.ringInsideMm());
   }
 
   /** What was given back is no part of a length any more. */
