@@ -42,6 +42,7 @@ public final class BookChecks {
                   .ifPresent(why -> problems.add(new Problem(path.toString(), 1, 1, why, "")));
               problems.addAll(book.problems());
               problems.addAll(ahead(book, now));
+              problems.addAll(EarlyClocks.problems(book));
               problems.addAll(
                   book.unknownSteps(id -> Optional.ofNullable(library.get().routines().get(id))));
             });

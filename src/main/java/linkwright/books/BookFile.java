@@ -86,12 +86,13 @@ public final class BookFile implements Closeable {
    * @return the open book, or a sentence
    */
   public static Read<BookFile> openOrMake(Path path, String device, Instant now) {
-    return BookOpening.make(path).flatMap(there -> open(there, device, now));
+    return BookOpening.make(path)
+        .flatMap(there -> open(there, device, now, BookWriter.APPENDING, BookLock.LOCK_FILE));
   }
 
   /**
-   * Opens a book to write it, or to look if somebody else writes it or the disk allows no more
-   * ({@link #whyReadOnly}). A last line that was cut short is set aside in a file beside the book.
+   * Opens a book to write it, or to look if somebody else writes it, the disk allows no more, or it
+   * was emptied after entries of it were shown as done ({@link #whyReadOnly}). A last line that was cut short is set aside in a file beside the book.
    *
    * @param path the book's file
    * @param device the name of this device, not blank
@@ -99,7 +100,9 @@ public final class BookFile implements Closeable {
    * @return the open book, or a sentence that says why it cannot even be read
    */
   public static Read<BookFile> open(Path path, String device, Instant now) {
-    return open(path, device, now, BookWriter.APPENDING, BookLock.LOCK_FILE);
+    return BookOpening.emptied(path)
+        .map(why -> BookOpening.toLook(path, device, why))
+        .orElseGet(() -> open(path, device, now, BookWriter.APPENDING, BookLock.LOCK_FILE));
   }
 
   static Read<BookFile> open(

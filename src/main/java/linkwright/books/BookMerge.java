@@ -5,12 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -24,14 +26,13 @@ import linkwright.quantity.Read;
  * Books of one job from several machines, taken together as a set of lines. What comes out depends
  * on that set alone: neither on the order of the books nor on how often or in what steps they are
  * united. Each device's entries stand in the order of their numbers, whatever its clock said; those
- * of several devices lie between one another by their times.
+ * of several devices lie between one another by their times, but none before the job was begun.
  *
  * @param texts the lines of the new book as they stood, without its header
  * @param problems what was met in the books, and entries that say two things
  * @param summary what comes from where, in sentences
  */
 public record BookMerge(List<String> texts, List<Problem> problems, List<String> summary) {
-  private static final String OPENED = "job-opened";
   private static final String LOT = "lot-";
 
   /** Copies the lists. */
@@ -46,7 +47,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     Set<BookLine> openings() {
       Set<BookLine> openings = new HashSet<>();
       for (ScannedLine row : rows.values()) {
-        row.entry().filter(entry -> entry.kind().equals(OPENED)).ifPresent(openings::add);
+        row.entry().filter(entry -> entry.kind().equals(EarlyClocks.OPENED)).ifPresent(openings::add);
       }
       return openings;
     }
@@ -59,10 +60,18 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     }
   }
 
-  /** A line with the time by which it is put between those of other devices. */
-  private record Placed(Instant time, ScannedLine row) {
+  /**
+   * A line with the time by which it is put between those of other devices.
+   *
+   * @param time the latest that its device's clock had said, but not before the job was begun
+   * @param follows whether it stands behind those of the same time by the device that began it
+   * @param said the same without regard to when the job was begun
+   */
+  private record Placed(Instant time, boolean follows, Instant said, ScannedLine row) {
     static final Comparator<Placed> ORDER =
         Comparator.comparing(Placed::time)
+            .thenComparing(Placed::follows)
+            .thenComparing(Placed::said)
             .thenComparing(placed -> entry(placed.row()).device())
             .thenComparing(Placed::row, BY_NUMBER);
   }
@@ -142,15 +151,17 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
 
   /**
    * The lines of several books, each once, in the order of the book that they make together. A
-   * clock that was set back does not pull an entry before the ones that its device made first.
+   * clock that was set back does not pull an entry before the ones that its device made first, nor
+   * one that stood before the job was begun before its beginning.
    */
   static List<String> inOrder(Map<String, ScannedLine> union) {
+    Optional<BookLine> opening = EarlyClocks.opening(entries(union.values()));
     List<Placed> placed = new ArrayList<>();
     for (List<ScannedLine> rows : byDevice(union).values()) {
       Instant latest = Instant.MIN;
       for (ScannedLine row : rows) {
         latest = entry(row).at().isAfter(latest) ? entry(row).at() : latest;
-        placed.add(new Placed(latest, row));
+        placed.add(placed(row, latest, opening));
       }
     }
     placed.sort(Placed.ORDER);
@@ -159,6 +170,17 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
         .filter(row -> row.entry().isEmpty())
         .forEach(row -> texts.add(row.text()));
     return texts;
+  }
+
+  private static Placed placed(ScannedLine row, Instant said, Optional<BookLine> opening) {
+    boolean follows =
+        opening.map(first -> !first.device().equals(entry(row).device())).orElse(false);
+    Instant begun = opening.filter(first -> follows).map(BookLine::at).orElse(said);
+    return new Placed(said.isBefore(begun) ? begun : said, follows, said, row);
+  }
+
+  private static List<BookLine> entries(Collection<ScannedLine> rows) {
+    return rows.stream().flatMap(row -> row.entry().stream()).toList();
   }
 
   private static List<Problem> twice(Map<String, List<ScannedLine>> byDevice) {
@@ -207,6 +229,8 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
                     + " to "
                     + entry(rows.get(rows.size() - 1)).number()
                     + "."));
+    summary.addAll(
+        EarlyClocks.told(byDevice.values().stream().flatMap(r -> entries(r).stream()).toList()));
     return summary;
   }
 

@@ -41,6 +41,9 @@ record BookOpening(
   /** Far beyond any job: a file that long is not a book, and reading it would fill the memory. */
   private static final long LONGEST_BYTES = 256L << 20;
 
+  /** A header and some remarks; a longer book has entries. */
+  private static final int LONGEST_EMPTY_BYTES = 4096;
+
   private static final String ANOTHER_WRITES =
       "Another Linkwright is writing this job now: it is open here to look. Close it there to go on"
           + " here.";
@@ -122,6 +125,21 @@ record BookOpening(
                 + format
                 + ": what is known of it is shown, and nothing is written to it here.")
         : Optional.empty();
+  }
+
+  /** Why nothing goes into a book that was emptied after entries of it were shown as done. */
+  static Optional<String> emptied(Path path) {
+    try {
+      return Files.isRegularFile(path) && Files.size(path) < LONGEST_EMPTY_BYTES
+          ? read(path)
+              .found()
+              .filter(bytes -> BookScan.of(bytes).rows().isEmpty())
+              .flatMap(nothing -> LastShown.of(path).whyNotOn())
+          : Optional.empty();
+    } catch (IOException unread) {
+      // Opening it meets the same and says so.
+      return Optional.empty();
+    }
   }
 
   /** Whether the program that wrote the book has gone since it was opened to look. */

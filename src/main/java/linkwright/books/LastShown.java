@@ -140,6 +140,17 @@ final class LastShown {
         book, 1, 1, "This book was emptied; " + shown(), "Bring it back from a copy.");
   }
 
+  /** Why an emptied book is only looked at; nothing where no entry of it was shown. */
+  Optional<String> whyNotOn() {
+    return byDevice.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Nothing is written to a book that was emptied until it is brought back from a copy."
+                + " If you emptied it yourself, take "
+                + file.getFileName()
+                + " away, too.");
+  }
+
   private String shown() {
     List<String> entries = new ArrayList<>();
     byDevice.forEach((device, last) -> entries.add(new EntryId(device, last.number()).toString()));

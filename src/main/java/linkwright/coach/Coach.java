@@ -122,7 +122,7 @@ public final class Coach implements MessageCases<Turn> {
   @Override
   public Turn ticked(Message.Ticked message) {
     Model moved = HotWorkGate.drawn(Clocks.moved(model, message), message.drawn());
-    return LookRound.tick(Bell.tick(moved));
+    return LookRound.tick(Bell.tick(FlamesElsewhere.drawn(moved, message.drawn())));
   }
 
   @Override
@@ -205,8 +205,10 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn othersRead(Message.OthersRead message) {
-    return OneSitting.here(
-        Turn.to(HotWorkGate.first(model.withBench(message.device(), message.books()))));
+    Model read = model.withBench(message.device(), message.books());
+    return FlamesElsewhere.isAsked(model)
+        ? FlamesElsewhere.answered(model, read)
+        : OneSitting.here(Turn.to(HotWorkGate.first(FlamesElsewhere.noted(model, read))));
   }
 
   /** What the place was to hold then, it holds now. */

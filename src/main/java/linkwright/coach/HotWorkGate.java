@@ -60,6 +60,10 @@ final class HotWorkGate {
     if (clickedUnread(model, act)) {
       return Turn.to(model.told(UNREAD));
     }
+    Optional<Turn> elsewhere = FlamesElsewhere.before(model, act);
+    if (elsewhere.isPresent()) {
+      return elsewhere.get();
+    }
     if (!LEAVING.contains(act) || model.held() instanceof HotWorkHeld) {
       return done(model, place, act);
     }

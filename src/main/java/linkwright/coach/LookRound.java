@@ -16,8 +16,8 @@ import linkwright.standing.Handbook;
  * Looks at the other books of the bench, for others may write them: now and then, and on coming.
  */
 final class LookRound {
-  /** So often, s. */
-  private static final long EVERY = 10;
+  /** So often, s: what another window says of a flame is to stand here before it is worked by. */
+  private static final long EVERY = 3;
 
   private LookRound() {}
 

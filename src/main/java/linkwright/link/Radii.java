@@ -84,7 +84,7 @@ final class Radii {
     return "Over the former \""
         + name
         + "\" of "
-        + Sizes.mm(formerMm)
+        + Sizes.given(formerMm)
         + " the wire only bends like a spring and goes straight again: take a smaller former, or"
         + " anneal the wire.";
   }
@@ -114,13 +114,13 @@ final class Radii {
       return fault.get();
     }
     return "The wire of "
-        + Sizes.mm(wireMm)
+        + Sizes.given(wireMm)
         + " is thicker than the former \""
         + name
         + "\" of "
-        + Sizes.mm(formerMm)
+        + Sizes.given(formerMm)
         + ": take a former of at least "
-        + Sizes.mm(wireMm)
+        + Sizes.given(wireMm)
         + ", or thinner wire.";
   }
 

@@ -11,6 +11,11 @@ final class Sizes {
     return plain(mm) + " mm";
   }
 
+  /** A size as it was given, fractions of an inch too: 5/16 in is 7.9375 mm. */
+  static String given(double mm) {
+    return (Math.abs(mm) >= 0.005 && Math.abs(mm) < 1e9 ? Decimals.upTo(mm, 4) : plain(mm)) + " mm";
+  }
+
   /** A least length, rounded up, so that the length it prints is long enough. */
   static String atLeastMm(double mm) {
     return plain(Math.ceil(mm * 100 - 1e-6) / 100) + " mm";

@@ -160,6 +160,7 @@ public final class FinenessWord {
             .collect(Collectors.joining(", "));
     return " Solder has to be at least "
         + least
+        + " of 1000"
         + (fine.isEmpty()
             ? "."
             : " for the mark: " + fine + " are, by these figures; the maker's sheet decides.");

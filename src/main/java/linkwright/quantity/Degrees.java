@@ -39,13 +39,33 @@ public final class Degrees {
     double first = number(found.group(1));
     if (found.group(3) == null) {
       return first >= ROUND_FROM && first % ROUND == 0
-          ? Math.round(fahrenheit(first) / 10) * 10 + " °F"
+          ? tens(first) + " °F"
           : units.temperature(first);
     }
+    double last = number(found.group(3));
     String between = found.group().contains(" and ") ? " and " : " to ";
-    return units.temperature(first).replace(" °F", "")
-        + between
-        + units.temperature(number(found.group(3)));
+    return isRound(first) && isRound(last)
+        ? tens(first) + between + tens(last) + " °F"
+        : units.temperature(first).replace(" °F", "") + between + units.temperature(last);
+  }
+
+  /** A range of heat in these units: by colour and by paint it is not judged to a degree. */
+  public static String heat(double fromC, double toC, UnitStyle units) {
+    String from = heat(fromC, units);
+    return from.substring(0, from.indexOf(' ')) + " to " + heat(toC, units);
+  }
+
+  /** The same of one heat. */
+  public static String heat(double celsius, UnitStyle units) {
+    return units == UnitStyle.METRIC ? Math.round(celsius) + " °C" : tens(celsius) + " °F";
+  }
+
+  private static boolean isRound(double celsius) {
+    return celsius >= ROUND_FROM && celsius % 10 == 0;
+  }
+
+  private static long tens(double celsius) {
+    return Math.round(fahrenheit(celsius) / 10) * 10;
   }
 
   private static double fahrenheit(double celsius) {

@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
 public final class SaidIn {
   private static final Pattern METRIC =
       Pattern.compile(
-          "“[^”]*”|\\b(?:ft|in) \\([^)]*\\)|(?<![\\d.]|\\d,)(-?\\d+(?:\\.\\d+)?) (mm|cm|m|g|N|MPa)(?![\\p{L}\\d/])");
+          "“[^”]*”|\\b(?:ft|in) \\([^)]*\\)|(?<![\\d.]|\\d,)"
+              + "(?:(\\d+(?:\\.\\d+)?) to )?(-?\\d+(?:\\.\\d+)?) (mm|cm|m|g|N|MPa)(?![\\p{L}\\d/])");
 
   /** An example in both units: {@code 45 cm or 18 in}. */
   private static final Pattern BOTH =
@@ -35,11 +36,22 @@ public final class SaidIn {
   }
 
   private static String amount(MatchResult found, UnitStyle units) {
-    if (found.group(2) == null) {
+    if (found.group(3) == null) {
       return found.group();
     }
-    String written = found.group(1);
-    return switch (found.group(2)) {
+    String last = amount(found.group(2), found.group(3), units);
+    if (found.group(1) == null) {
+      return last;
+    }
+    String first = amount(found.group(1), found.group(3), units);
+    String unit = last.substring(last.lastIndexOf(' '));
+    return (first.endsWith(unit) ? first.substring(0, first.length() - unit.length()) : first)
+        + " to "
+        + last;
+  }
+
+  private static String amount(String written, String unit, UnitStyle units) {
+    return switch (unit) {
       case "g" -> as(written, G_IN_DWT, "dwt");
       case "N" -> units.pull(Double.parseDouble(written));
       case "MPa" -> as(written, MPA_IN_KSI, "ksi");

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.plan.SolderHeat;
 import linkwright.quantity.Degrees;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Family;
 import linkwright.reference.Metal;
@@ -43,16 +44,12 @@ final class HeatSum implements Working {
     outcome.put("melts_from_c", of.meltC().from());
     UnitStyle units = answers.units();
     outcome.line(
-        Degrees.inUnits(
-            "Anneal at "
-                + Figures.number(of.annealC().from())
-                + " to "
-                + Figures.number(of.annealC().to())
-                + " °C ("
-                + of.annealC().source()
-                + "). "
-                + of.quench(),
-            units));
+        "Anneal at "
+            + Degrees.heat(of.annealC().from(), of.annealC().to(), units)
+            + " ("
+            + SaidIn.units(of.annealC().source(), units)
+            + "). "
+            + of.quench());
     solder.ifPresent(known -> bears(outcome, units, "annealing", of.annealC().to(), known));
     solder
         .filter(known -> known.family() == of.family())
@@ -90,7 +87,7 @@ final class HeatSum implements Working {
               + ": it does not bear "
               + what
               + " at "
-              + units.temperature(heatC)
+              + Degrees.heat(heatC, units)
               + ".");
     }
   }

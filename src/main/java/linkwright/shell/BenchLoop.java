@@ -8,7 +8,6 @@ import linkwright.coach.Pages;
 import linkwright.coach.content.Page;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Spot;
 import linkwright.terminal.Display;
 import linkwright.terminal.Input;
@@ -23,10 +22,11 @@ public final class BenchLoop {
   /** The clock moves timers once a second; without one running nothing needs to wake. */
   private static final long SECOND = 1000;
 
-  private static final long IDLE = 30_000;
-
-  /** Whoever only looks may write as soon as the other program has gone. */
-  private static final long LOOKING = 3000;
+  /**
+   * Another window may say a flame lit or out, and whoever only looks may write as soon as that has
+   * gone.
+   */
+  private static final long IDLE = 3000;
 
   /** A flood of keys is shown going by so often. */
   private static final long UNSHOWN_NANOS = 100_000_000;
@@ -129,7 +129,7 @@ public final class BenchLoop {
     if (!model.waits().isEmpty() || model.held().moves()) {
       return SECOND - clock.millis() % SECOND;
     }
-    return model.job().filter(OpenJob::lookOnly).isPresent() ? LOOKING : IDLE;
+    return IDLE;
   }
 
   /** The message for an input; a click beside every marked place is none. */

@@ -57,6 +57,7 @@ final class Books {
 
   void noting(ClockNotes clock) {
     notes = clock;
+    tray.noting(clock);
   }
 
   /** Writes facts, syncs them, and only then tells that they are kept. All carry one time. */

@@ -81,6 +81,7 @@ final class Tray {
   private Map<Seen, TrayBook> known = Map.of();
   private List<Seen> listed = List.of();
   private List<Seen> behind = List.of();
+  private ClockNotes notes = ClockNotes.NONE;
   private Hands hands = Hands.NONE;
   private Hands reckonedWith = Hands.NONE;
   private OwnBench reckonedAt = OwnBench.NONE;
@@ -90,6 +91,11 @@ final class Tray {
   Tray(Home home) {
     this.home = home;
     this.drafts = new DraftStore(home.drafts());
+  }
+
+  /** A timer that waits here runs as it does at the bench, whatever the clock was set to. */
+  void noting(ClockNotes clock) {
+    notes = clock;
   }
 
   /**
@@ -155,7 +161,7 @@ final class Tray {
 
   private List<TrayJob> listed(Instant now) {
     return listed.stream()
-        .map(book -> known.getOrDefault(book, read.get(book).named()).at(now))
+        .map(book -> known.getOrDefault(book, read.get(book).named()).at(now, notes.moves(now)))
         .map(job -> job.alsoWaiting(DraftWords.badge(drafts.of(job.slug()))))
         .sorted(
             Comparator.comparing(TrayJob::closed)

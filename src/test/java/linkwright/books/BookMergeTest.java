@@ -83,6 +83,35 @@ class BookMergeTest {
             "lap-a2b3c4d5: 1 entry, 1 to 1.");
   }
 
+  /** A device with a flat clock battery took the job over: what it did stands behind its opening. */
+  @Test
+  void a_device_whose_clock_stood_in_2020_does_not_come_before_the_job_was_begun()
+      throws IOException {
+    Path one = book("one.yaml", List.of(OPENED, noted(2, "bench-k7f3m2q9", Duration.ZERO)));
+    List<BookLine> lines = new ArrayList<>(List.of(OPENED));
+    for (int n = 1; n <= 3; n++) {
+      lines.add(noted(n, "lap-a2b3c4d5", Duration.ofDays(n - 2500)));
+      lines.add(noted(n, "a-z2b3c4d5", n < 3 ? Duration.ofDays(n - 2500) : Duration.ofDays(1)));
+    }
+    Path two = book("two.yaml", lines);
+    BookMerge merge = BookMerge.of(List.of(two, one)).orThrow();
+    assertThat(merge.texts()).hasSize(8);
+    assertThat(merge.texts().get(0)).contains("kind: job-opened");
+    assertThat(merge.texts().get(1)).contains("n: 2, ").contains("bench-k7f3m2q9");
+    assertThat(numbersOf(merge.texts(), "lap-a2b3c4d5")).containsExactly(1, 2, 3);
+    assertThat(merge.texts().get(7)).contains("a-z2b3c4d5");
+    String told = " stood before the job was begun, at " + NOW + ", when it made ";
+    assertThat(merge.summary())
+        .endsWith(
+            "The clock of a-z2b3c4d5" + told + "2 entries.",
+            "The clock of lap-a2b3c4d5" + told + "3 entries.");
+    Path both = merge.write(folder.resolve("both.yaml")).orThrow();
+    assertThat(EarlyClocks.problems(BookFile.look(both).orThrow()))
+        .extracting(Problem::wrong)
+        .hasSize(2);
+    assertThat(BookMerge.of(List.of(both, one)).orThrow().texts()).isEqualTo(merge.texts());
+  }
+
   @Test
   void different_jobs_are_not_made_one() throws IOException {
     Path one = book("one.yaml", List.of(OPENED));

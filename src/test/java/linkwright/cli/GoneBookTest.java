@@ -87,6 +87,34 @@ class GoneBookTest {
         .doesNotContain("format: 1");
   }
 
+  /** What was done may come back from a copy: no new job is begun over it without a word. */
+  @Test
+  void anEmptiedBookIsLookedAtOnlyUntilItIsBroughtBackOrGivenUp() throws IOException {
+    String whole = Files.readString(book);
+    for (String left : List.of("", whole.substring(0, whole.indexOf("- {n:")))) {
+      Files.writeString(book, left);
+
+      line.typing(List.of("note the second", "quit"), "walk", "--plain", "gate");
+
+      assertThat(line.out() + line.err())
+          .contains("This book was emptied", "brought back from a copy", "take gate.last away");
+      assertThat(book).hasContent(left);
+    }
+
+    Files.writeString(book, whole);
+    assertThat(isWritten()).isTrue();
+
+    Files.writeString(book, "");
+    Files.delete(line.home().resolve("jobs/gate.last"));
+    assertThat(isWritten()).isTrue();
+  }
+
+  private boolean isWritten() throws IOException {
+    try (BookFile open = BookFile.open(book, "bench-a2b3c4d5", Instant.now()).orThrow()) {
+      return open.whyReadOnly().isEmpty();
+    }
+  }
+
   @Test
   @DisabledOnOs(OS.WINDOWS)
   void aBookThatALinkLeadsOutOfTheFolderIsTold() throws IOException {

@@ -38,6 +38,7 @@ import linkwright.coach.plan.PlanContent;
 import linkwright.coach.tray.TrayWords;
 import linkwright.exchange.PlanYaml;
 import linkwright.exchange.forms.YamlOut;
+import linkwright.job.ClockMoves;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.plain.PlainLines;
@@ -301,7 +302,7 @@ class OneTruthTest {
   }
 
   private static TrayJob tray(Bencher bench) {
-    return TrayWords.standing("job", bench.entries(), bench.model().handbook()).at(bench.now());
+    return TrayWords.standing("job", bench.entries(), bench.model().handbook()).at(bench.now(), ClockMoves.NONE);
   }
 
   private static String screen(Model model) {

@@ -8,8 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.book.BookHeld;
 import linkwright.coach.book.BookRows;
+import linkwright.coach.kernel.BookTitles;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.EntryWords;
+import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
@@ -31,6 +34,25 @@ class BookPlaceTest {
 
   private Apprentice noted(String text) {
     return apprentice.press("n").type(text).press("ctrl-k");
+  }
+
+  /** What is entered is named as the screens name it, not as files do. */
+  @Test
+  void steps_and_cautions_are_called_by_their_titles() {
+    var told = BookTitles.of(apprentice.model());
+    var step = apprentice.model().handbook().routine(told.routine()).orElseThrow().steps().get(1);
+    var caution = apprentice.model().handbook().cautions().get(0);
+    for (Fact fact :
+        List.of(
+            new Fact.StepOpened(step.id()),
+            new Fact.StepDone(step.id()),
+            new BenchFact.StepSkipped(step.id(), "why"))) {
+      assertThat(EntryWords.of(fact, apprentice.model())).contains(": " + step.title());
+    }
+    assertThat(EntryWords.of(new Fact.CautionSeen(caution.id()), apprentice.model()))
+        .isEqualTo("caution seen: " + caution.title());
+    assertThat(EntryWords.of(new Fact.CautionSeen("gone-now"), apprentice.model()))
+        .isEqualTo("caution seen: gone now");
   }
 
   @Nested

@@ -11,6 +11,7 @@ import linkwright.coach.tray.ClosedWords;
 import linkwright.coach.tray.TrayWords;
 import linkwright.hands.Hands;
 import linkwright.hands.TaughtJob;
+import linkwright.job.ClockMoves;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.plain.PlainLines;
@@ -55,7 +56,7 @@ class ClosedUndoneTest {
     Bencher bench = closed();
     String told =
         ClosedWords.stands(
-            TrayWords.standing("gate", bench.entries(), Bencher.SHELF).at(bench.now()),
+            TrayWords.standing("gate", bench.entries(), Bencher.SHELF).at(bench.now(), ClockMoves.NONE),
             bench.model().settings());
     assertThat(told).containsPattern(": 0 of \\d+ links, .*planned [^,]+, [^,]+$");
     assertThat(shown(bench)).contains("No chain was weighed in");

@@ -15,6 +15,7 @@ import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.round.RoundHeld;
 import linkwright.coach.tray.TrayWords;
+import linkwright.job.ClockMoves;
 import linkwright.job.Fact;
 import linkwright.job.Sourced;
 import linkwright.plan.PartPlan;
@@ -97,7 +98,7 @@ class PartJobTest {
     assertThat(bench.job().state().course().closed()).isTrue();
     assertThat(
             TrayWords.standing("a", bench.job().entries(), Bencher.SHELF)
-                .at(Bencher.MORNING)
+                .at(Bencher.MORNING, ClockMoves.NONE)
                 .stands())
         .isEqualTo("closed");
   }

@@ -85,6 +85,20 @@ class SizesAtStepsTest {
     assertThat(left().leastBySize()).containsExactly(1, 0);
   }
 
+  /** Nothing of the size that is cut next is there that could fail. */
+  @Test
+  void what_was_cut_last_is_scrapped_though_the_other_size_comes_next() {
+    bench.goTo(cut()).type("18").press("space");
+    assertThat(bench.at().size()).isEqualTo("round");
+    bench.press("s", "1");
+
+    assertThat(bench.entered(Fact.PiecesScrapped.class))
+        .extracting(Fact.PiecesScrapped::size, Fact.PiecesScrapped::count)
+        .containsExactly(tuple("long", 1));
+    assertThat(pile("long").alive()).isEqualTo(17);
+    assertThat(pile("round").alive()).isZero();
+  }
+
   @Test
   void what_goes_together_keeps_its_sizes_and_what_is_counted_says_its_own() {
     bench.goTo(cut()).type("3").press("space").press("i").type("2").press("space");

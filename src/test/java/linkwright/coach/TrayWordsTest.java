@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.tray.TrayWords;
+import linkwright.job.ClockMoves;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.routine.PieceKind;
@@ -18,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class TrayWordsTest {
   private static TrayJob of(Bencher bench, Instant now) {
-    return TrayWords.standing("job", bench.entries(), Bencher.SHELF).at(now);
+    return TrayWords.standing("job", bench.entries(), Bencher.SHELF).at(now, ClockMoves.NONE);
   }
 
   private static TrayJob of(Bencher bench) {
@@ -40,7 +41,7 @@ class TrayWordsTest {
     List<Entry> entries = new ArrayList<>(bench.entries());
     Fact cut = new Fact.PiecesThrough(Map.of(PieceKind.LINK, 5), Stage.CUT, false, StepId.NONE);
     entries.add(new Entry(entries.size() + 1, bench.now(), "bench", cut));
-    TrayJob job = TrayWords.standing("job", entries, Bencher.SHELF).at(bench.now());
+    TrayJob job = TrayWords.standing("job", entries, Bencher.SHELF).at(bench.now(), ClockMoves.NONE);
     assertThat(job.stands()).endsWith("no step open");
   }
 
@@ -64,7 +65,7 @@ class TrayWordsTest {
 
   @Test
   void an_empty_book_is_no_exception() {
-    TrayJob empty = TrayWords.standing("empty", List.of(), Bencher.SHELF).at(Bencher.MORNING);
+    TrayJob empty = TrayWords.standing("empty", List.of(), Bencher.SHELF).at(Bencher.MORNING, ClockMoves.NONE);
     assertThat(empty.name()).isEqualTo("empty");
     assertThat(empty.stands()).isEqualTo("no plan yet");
   }

@@ -95,12 +95,26 @@ class UndoTest {
 
     /** What was told of one wait need not be told again, whatever was pressed in between. */
     @Test
-    void is_told_of_a_wait_once_and_then_the_act_before_it_is_taken_back() {
+    void is_told_of_a_wait_once_and_then_the_act_at_the_step_before_it_is_taken_back() {
       bench.press("enter").goTo("cut-blanks").type("3").press("space");
       bench.goTo("anneal-blanks").press("space", "space", "u");
       assertThat(bench.notice()).startsWith("Undo strikes no wait.");
-      bench.press("n").seeCautions().press("b", "u");
+      bench.press("u");
+      assertThat(bench.notice()).as("not at another step").startsWith("Undo strikes no wait.");
+      assertThat(bench.pile("link").alive()).isEqualTo(3);
+      bench.goTo("cut-blanks").press("u");
       assertThat(bench.notice()).startsWith("Undone: ");
+    }
+
+    /** Hot work stands between: the step that was done before it is not opened again. */
+    @Test
+    void is_the_step_before_once_a_flame_is_said_to_be_lit() {
+      bench.press("enter").goTo("cut-blanks").type("3").press("space");
+      bench.goTo("anneal-blanks").press("space");
+      assertThat(bench.model().hotWork().lit()).isPresent();
+      bench.press("u", "u");
+      assertThat(bench.notice()).startsWith("Undo strikes nothing that was said of flames.");
+      assertThat(bench.entered(Fact.Struck.class)).isEmpty();
     }
 
     @Test

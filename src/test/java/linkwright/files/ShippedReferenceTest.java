@@ -145,7 +145,8 @@ final class ShippedReferenceTest {
       assertThat(palladium.solderAtLeast(999)).contains(700);
       assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED, UnitStyle.METRIC))
           .anyMatch(
-              word -> word.startsWith("UK: ") && word.contains("at least 750 for the mark: "));
+              word ->
+                  word.startsWith("UK: ") && word.contains("at least 750 of 1000 for the mark: "));
     }
 
     @Test
@@ -212,7 +213,7 @@ final class ShippedReferenceTest {
                       .contains(
                           "UK: a fineness mark is needed",
                           "935 is marked as 925",
-                          "at least 650 for the mark: hard, medium, easy are, by these figures"))
+                          "at least 650 of 1000 for the mark: hard, medium, easy are, by these figures"))
           .anySatisfy(
               nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
       assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED, UnitStyle.METRIC))

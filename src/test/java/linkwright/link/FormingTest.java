@@ -221,6 +221,14 @@ class FormingTest {
     }
 
     @Test
+    void aSizeThatWasGivenInFractionsOfAnInchIsToldAsItWasGiven() {
+      String told = bad(Shapes.read(scroll, 5 / 16.0 * 25.4, 45));
+      assertThat(told).startsWith("The wire of 7.9375 mm").contains("at least 7.9375 mm");
+      assertThat(linkwright.quantity.SaidIn.units(told, linkwright.quantity.UnitStyle.INCH))
+          .contains("at least 0.3125 in");
+    }
+
+    @Test
     void sizesThatAreNotAboveZeroAreTold() {
       assertThat(bad(Shapes.read(scroll, 0, 38)))
           .isEqualTo("The wire is 0 mm: it must be more than 0 mm.");

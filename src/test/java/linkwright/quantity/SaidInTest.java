@@ -20,6 +20,7 @@ class SaidInTest {
         "42.9 mm|1.689 in",
         "19 cm|7.5 in",
         "20 g|12.9 dwt",
+        "annealed 110 to 158 MPa|annealed 16 to 22.9 ksi",
         "3 m needed|9.8 ft needed",
         "at least 45 cm or 18 in, clasp included|at least 18 in, clasp included",
         "0.9 mm or 19 AWG|19 AWG",

@@ -100,6 +100,7 @@ class ClockNotesTest {
     Model model = begun();
     assertThat(timer(model)).isEqualTo(Duration.ofMinutes(5));
     assertThat(model.notice().text()).contains("look at the pieces");
+    assertThat(model.tray().get(0).waits()).noneMatch(wait -> wait.endsWith("is due"));
     assertThat(model.watch().orElseThrow().left(model.steady())).isEqualTo(Duration.ofMinutes(56));
   }
 

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.kernel.AtBench;
@@ -254,6 +255,9 @@ class HotWorkOracleTest {
       for (Machine each : machines) {
         holds(each, oracle, "seed %d, %s".formatted(seed, tail(way)));
       }
+      assertThat(waits(machines.get(0)))
+          .as("waits of all jobs, seed %d, %s", seed, tail(way))
+          .isEqualTo(waits(machines.get(1)));
     }
     assertThat(oracle.pressed).extracting(Oracle.Pressed::what).contains('l', 'h', 's');
     machines.forEach(Machine::kill);
@@ -379,6 +383,14 @@ class HotWorkOracleTest {
     assertThat(is)
         .as("its time, %s", way)
         .isBetween(least.minusSeconds(1), most.plusSeconds(clock ? 25 : 1));
+  }
+
+  /** The waits of all jobs as a machine knows them, by book and entry. */
+  private static Set<String> waits(Machine machine) {
+    return machine.model.waits().stream()
+        .filter(wait -> !wait.slug().isEmpty())
+        .map(wait -> wait.slug() + " " + wait.run().id())
+        .collect(Collectors.toSet());
   }
 
   private static List<String> tail(List<String> way) {

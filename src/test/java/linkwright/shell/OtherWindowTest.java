@@ -75,6 +75,10 @@ class OtherWindowTest {
       return !BenchAnswers.away(model) && common() != Act.SEEN && common() != act;
     }
 
+    int entries() {
+      return model.job().orElseThrow().entries().size();
+    }
+
     Act common() {
       return Pages.of(model).open().get(0).act().orElseThrow();
     }
@@ -128,6 +132,58 @@ class OtherWindowTest {
     hook.performer.shut();
     hook = new Window("hook");
     assertThat(hook.model.hotWork().open()).isFalse();
+  }
+
+  @Test
+  void the_press_that_follows_what_the_other_said_tells_it_and_lights_nothing() {
+    anklet.until(Act.LIT);
+    hook.until(Act.LIT);
+    anklet.press("space");
+    assertThat(anklet.common()).isNotEqualTo(Act.LIT);
+    pass(Duration.ofSeconds(4));
+    hook.press("!", "space");
+    int entries = anklet.entries();
+    pass(Duration.ofSeconds(4));
+    assertThat(anklet.model.hotWork().open()).as("looked by itself").isFalse();
+    assertThat(anklet.model.notice().text()).contains("every flame out");
+    anklet.press("space");
+    assertThat(anklet.model.hotWork().open()).as("she never said that").isFalse();
+    assertThat(anklet.entries()).isEqualTo(entries);
+    assertThat(anklet.model.notice().text()).contains("entered nothing");
+    anklet.press("space");
+    assertThat(anklet.model.hotWork().lit()).isPresent();
+  }
+
+  @Test
+  void what_was_lit_in_the_other_a_moment_ago_is_told_by_the_key_that_would_light_it() {
+    anklet.until(Act.LIT);
+    hook.until(Act.LIT);
+    pass(Duration.ofSeconds(4));
+    now = now.plusMillis(1500);
+    hook.take(new Message.Ticked(now, now, Optional.empty()));
+    hook.take(new Message.KeyPressed(KeyNames.read("space").orElseThrow()));
+    int entries = anklet.entries();
+    anklet.take(new Message.Ticked(now, now, Optional.empty()));
+    assertThat(anklet.common()).as("not looked yet").isEqualTo(Act.LIT);
+    anklet.take(new Message.KeyPressed(KeyNames.read("space").orElseThrow()));
+    assertThat(anklet.entries()).isEqualTo(entries);
+    assertThat(anklet.model.notice().text()).contains("lit ", "(hook)", "entered nothing");
+    assertThat(anklet.common()).isNotEqualTo(Act.LIT);
+  }
+
+  @Test
+  void what_stood_on_the_screen_long_enough_takes_no_press() {
+    anklet.until(Act.LIT);
+    hook.until(Act.LIT);
+    hook.press("space");
+    pass(Duration.ofSeconds(4));
+    hook.press("!", "space");
+    pass(Duration.ofSeconds(4));
+    Instant shown = now;
+    now = now.plusSeconds(2);
+    anklet.take(new Message.Ticked(now, now, Optional.of(shown)));
+    anklet.take(new Message.KeyPressed(KeyNames.read("space").orElseThrow()));
+    assertThat(anklet.model.hotWork().lit()).isPresent();
   }
 
   @Test

@@ -17,6 +17,7 @@ import linkwright.coach.tray.TrayWords;
 import linkwright.drawer.Drawer;
 import linkwright.drawer.JobMetal;
 import linkwright.drawer.Taking;
+import linkwright.job.ClockMoves;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
@@ -256,7 +257,7 @@ public final class Scenes {
   }
 
   private static TrayJob job(String slug, Bencher bencher) {
-    return TrayWords.standing(slug, bencher.entries(), Bencher.SHELF).at(bencher.now());
+    return TrayWords.standing(slug, bencher.entries(), Bencher.SHELF).at(bencher.now(), ClockMoves.NONE);
   }
 
   private static Bencher closed() {

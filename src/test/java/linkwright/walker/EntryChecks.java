@@ -65,28 +65,17 @@ final class EntryChecks {
           Set.of(BenchFact.PilePlaced.class));
 
   private final Handbook handbook;
-  private final Map<EntryId, Instant> begun = new HashMap<>();
-  private Instant restartedAt = Instant.MIN;
-  private Instant clockThen = Instant.MIN;
+  private final WaitTimes waits;
 
-  EntryChecks(Handbook handbook) {
+  EntryChecks(Handbook handbook, WaitTimes waits) {
     this.handbook = handbook;
-  }
-
-  /**
-   * The program was started anew: how long a wait ran before that, only the computer's clock tells.
-   *
-   * @param real the moment as it really is
-   * @param clock the same by the computer's clock
-   */
-  void restarted(Instant real, Instant clock) {
-    restartedAt = real;
-    clockThen = clock;
+    this.waits = waits;
   }
 
   /**
    * What is wrong with entries that were just made; empty if nothing is.
    *
+   * @param slug the book's name
    * @param before the book before them
    * @param more the new entries
    * @param others the entries of all other books: what was met in one is known in all
@@ -94,24 +83,29 @@ final class EntryChecks {
    * @param real the moment as it really is, whatever a clock was set to
    */
   List<String> check(
-      List<Entry> before, List<Entry> more, List<Entry> others, PlaceId place, Instant real) {
+      String slug,
+      List<Entry> before,
+      List<Entry> more,
+      List<Entry> others,
+      PlaceId place,
+      Instant real) {
     List<String> wrong = new ArrayList<>();
     List<Entry> book = new ArrayList<>(before);
     for (Entry entry : more) {
-      one(book, entry, others, place, real).ifPresent(wrong::add);
+      one(slug, book, entry, others, place, real).ifPresent(wrong::add);
       book.add(entry);
     }
     return wrong;
   }
 
   private Optional<String> one(
-      List<Entry> book, Entry entry, List<Entry> others, PlaceId place, Instant real) {
+      String slug, List<Entry> book, Entry entry, List<Entry> others, PlaceId place, Instant real) {
     Fact fact = entry.fact();
     if (fact instanceof Fact.TimerStarted) {
-      begun.put(entry.id(), real);
+      waits.begun(slug, entry.id(), real);
     }
     if (fact instanceof Fact.TimerAnswered answered) {
-      return ended(book, entry, answered, real);
+      return ended(slug, book, entry, answered, real);
     }
     if (fact instanceof Fact.Struck strike && strike.why().equals("undone")) {
       return undone(book, entry, strike, place);
@@ -126,13 +120,14 @@ final class EntryChecks {
 
   /** A wait ends by its time, by a look at what is pickled, or for a reason. */
   private Optional<String> ended(
-      List<Entry> book, Entry entry, Fact.TimerAnswered answered, Instant real) {
+      String slug, List<Entry> book, Entry entry, Fact.TimerAnswered answered, Instant real) {
     Optional<Entry> start =
         book.stream().filter(each -> each.id().equals(answered.timer())).findFirst();
     if (start.isEmpty() || !(start.get().fact() instanceof Fact.TimerStarted timer)) {
       return Optional.of("an answer to no timer: " + entry);
     }
-    boolean over = ran(start.get(), real).compareTo(Duration.ofSeconds(timer.seconds())) >= 0;
+    boolean over =
+        waits.ran(slug, start.get(), real).compareTo(Duration.ofSeconds(timer.seconds())) >= 0;
     boolean own = timer.step().isEmpty();
     boolean fair =
         switch (answered.how()) {
@@ -144,19 +139,6 @@ final class EntryChecks {
     return fair
         ? Optional.empty()
         : Optional.of("a wait ended by nothing: " + entry + " of " + timer);
-  }
-
-  /** How long a wait ran: really, or by all that can be known of it after a restart. */
-  private Duration ran(Entry start, Instant real) {
-    Instant since = begun.getOrDefault(start.id(), real);
-    Duration really = Duration.between(since, real);
-    if (!since.isBefore(restartedAt)) {
-      return really;
-    }
-    Duration before = Duration.between(start.at(), clockThen);
-    Duration known =
-        (before.isNegative() ? Duration.ZERO : before).plus(Duration.between(restartedAt, real));
-    return known.compareTo(really) > 0 ? known : really;
   }
 
   /** Where all go into a wait together, whatever is counted comes out of it. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.BenchNow;
+import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
@@ -40,6 +41,7 @@ enum Plant {
   HEATED_UNLIT(2, "heated before it was lit"),
   LEFT_LIT(2, "left with a flame lit"),
   WATCH_FORGOTTEN(9, "no fire watch"),
+  WAIT_OF_ANOTHER_JOB_FORGOTTEN(1, "a wait is known nowhere"),
   LINE_OVER_ANOTHER(1, "not on the screen");
 
   /** A routine that has an occasion for it. */
@@ -129,6 +131,10 @@ enum Plant {
               : after;
       case LEFT_LIT ->
           lit && !asked ? entered(after, new Fact.SteppedAway(false, false, false)) : after;
+      case WAIT_OF_ANOTHER_JOB_FORGOTTEN ->
+          after.waits().stream().anyMatch(JobWait::elsewhere) && !lit
+              ? with(after, BenchNow.UNKNOWN)
+              : after;
       case WATCH_FORGOTTEN -> after.watch().isPresent() ? with(after, BenchNow.UNKNOWN) : after;
     };
   }

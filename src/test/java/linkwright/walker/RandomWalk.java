@@ -17,11 +17,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.cli.walk.PlainHand;
 import linkwright.coach.Bencher;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
-import linkwright.coach.content.Beside;
-import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
@@ -32,13 +31,10 @@ import linkwright.files.Home;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
-import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.plan.WishKeys;
 import linkwright.routine.Makes;
-import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
-import linkwright.routine.Stage;
 import linkwright.shell.Demo;
 import linkwright.shell.Performer;
 import linkwright.view.Screens;
@@ -69,7 +65,8 @@ final class RandomWalk {
   private final Home home;
   private final Plant plant;
   private final HotWorkChecks hotWork = new HotWorkChecks();
-  private final EntryChecks checks = new EntryChecks(Bencher.SHELF);
+  private final WaitTimes waits = new WaitTimes();
+  private final EntryChecks checks = new EntryChecks(Bencher.SHELF, waits);
   private final List<WalkEvent> events = new ArrayList<>();
 
   /** As it really is; the computer's clock beside it, and the one that the program follows. */
@@ -77,6 +74,7 @@ final class RandomWalk {
 
   private Instant now = Bencher.MORNING;
   private Instant steady = Bencher.MORNING;
+  private final PlainHand plain = new PlainHand();
   private Performer performer;
   private Model model;
   private int looks;
@@ -89,6 +87,11 @@ final class RandomWalk {
     this.plant = plant;
     this.home = new Home(folder);
     this.performer = performer();
+    start();
+    performer.shut();
+    SecondJob.begin(home, now, waits::begun);
+    home.books().forEach(this::read);
+    performer = performer();
     start();
   }
 
@@ -107,7 +110,7 @@ final class RandomWalk {
         }
       }
     } finally {
-      walk.performer.shut();
+      walk.shut();
     }
     return Optional.empty();
   }
@@ -123,9 +126,14 @@ final class RandomWalk {
         }
       }
     } finally {
-      walk.performer.shut();
+      walk.shut();
     }
     return Optional.empty();
+  }
+
+  private void shut() {
+    performer.shut();
+    plain.leave();
   }
 
   private Performer performer() {
@@ -142,7 +150,7 @@ final class RandomWalk {
     try (Stream<Path> books = Files.exists(home.jobs()) ? Files.list(home.jobs()) : Stream.of()) {
       return books
           .map(path -> path.getFileName().toString())
-          .filter(name -> name.endsWith(".yaml"))
+          .filter(name -> name.endsWith(".yaml") && !name.startsWith(SecondJob.SLUG))
           .sorted()
           .findFirst()
           .map(name -> name.substring(0, name.length() - 5))
@@ -177,40 +185,13 @@ final class RandomWalk {
 
   private Optional<Failure> happens(WalkEvent event) {
     events.add(event);
-    List<Entry> before = book();
-    String slug = model.job().map(job -> job.slug()).orElse("");
-    PlaceId place = model.held().place();
     List<String> wrong = new ArrayList<>();
     try {
-      Model was = model;
-      apply(event);
-      model = plant.into(was, event, model);
-      List<Entry> after = book();
-      boolean same = model.job().map(job -> job.slug().equals(slug)).orElse(false);
-      if (same && after.size() > before.size()) {
-        List<Entry> more = after.subList(before.size(), after.size());
-        wrong.addAll(checks.check(before, more, flat(others(slug)), place, real));
-        wrong.addAll(
-            hotWork.check(
-                before,
-                more,
-                others(slug),
-                Bencher.SHELF.routine(model.job().get().state().course().routine()),
-                place,
-                real));
-        wrong.addAll(moved(before, more));
+      if (event.kind().equals("word")) {
+        typed(event, wrong);
+      } else {
+        happened(event, () -> apply(event), wrong);
       }
-      if (same && after.size() < before.size()) {
-        wrong.add("the book lost entries: " + before.size() + " to " + after.size());
-      }
-      if (place == PlaceId.HOT_WORK || place == PlaceId.TIMERS) {
-        // There something may be entered in another book than the one at hand.
-        home.books().forEach(this::read);
-      }
-      model.job().ifPresent(job -> books.put(job.slug(), job.entries()));
-      wrong.addAll(hotWork.knows(model, books.values(), real));
-      wrong.addAll(counts());
-      wrong.addAll(timers());
       if (!event.kind().equals("pass") && events.size() % LOOKS_EVERY == 0) {
         wrong.addAll(screens());
       }
@@ -220,6 +201,64 @@ final class RandomWalk {
     return wrong.isEmpty()
         ? Optional.empty()
         : Optional.of(new Failure(routine.id(), wrong, List.copyOf(events)));
+  }
+
+  /** A line of the plain walk: each message that comes of it is looked at like a key. */
+  private void typed(WalkEvent event, List<String> wrong) {
+    plain.type(
+        event.what(),
+        performer,
+        model,
+        () -> now,
+        () -> steady,
+        (was, message) -> {
+          model = was;
+          happened(event, () -> take(message), wrong);
+          return model;
+        });
+    if (performer.left()) {
+      restart();
+    }
+  }
+
+  /** Does it, and looks at what came of it. */
+  private void happened(WalkEvent event, Runnable deed, List<String> wrong) {
+    List<Entry> before = book();
+    String slug = model.job().map(job -> job.slug()).orElse("");
+    PlaceId place = model.held().place();
+    Model was = model;
+    deed.run();
+    model = plant.into(was, event, model);
+    List<Entry> after = book();
+    boolean same = model.job().map(job -> job.slug().equals(slug)).orElse(false);
+    if (same && after.size() > before.size()) {
+      List<Entry> more = after.subList(before.size(), after.size());
+      wrong.addAll(checks.check(slug, before, more, flat(others(slug)), place, real));
+      wrong.addAll(
+          hotWork.check(
+              before,
+              more,
+              others(slug),
+              Bencher.SHELF.routine(model.job().get().state().course().routine()),
+              place,
+              real));
+      wrong.addAll(CountChecks.moved(model, before, more));
+    }
+    if (same && after.size() < before.size()) {
+      wrong.add("the book lost entries: " + before.size() + " to " + after.size());
+    }
+    if (place == PlaceId.HOT_WORK || place == PlaceId.TIMERS) {
+      // There something may be entered in another book than the one at hand.
+      home.books().forEach(this::read);
+    }
+    if (!same && !slug.isEmpty()) {
+      read(home.jobs().resolve(slug + ".yaml"));
+    }
+    model.job().ifPresent(job -> books.put(job.slug(), job.entries()));
+    wrong.addAll(hotWork.knows(model, books.values(), real));
+    wrong.addAll(CountChecks.of(model));
+    wrong.addAll(timers());
+    wrong.addAll(waits.rings(model, books, real));
   }
 
   private void read(Path path) {
@@ -279,76 +318,13 @@ final class RandomWalk {
     performer = performer();
     // A program that starts has a clock of its own, which begins with the computer's.
     steady = now;
-    checks.restarted(real, now);
+    waits.restarted(real, now);
     hotWork.restarted(real);
     start();
   }
 
   private void take(Message message) {
     model = performer.take(model, message);
-  }
-
-  /** What was just entered moved no piece that was not there. */
-  private List<String> moved(List<Entry> before, List<Entry> more) {
-    Map<PieceKind, List<Stage>> stages = stages();
-    int known = PieceLedger.of(before, stages).faults().size();
-    List<Entry> all = new ArrayList<>(before);
-    all.addAll(more);
-    boolean strikes = more.stream().anyMatch(entry -> entry.fact() instanceof Fact.Struck);
-    List<String> faults = PieceLedger.of(all, stages).faults();
-    return strikes || faults.size() <= known
-        ? List.of()
-        : List.of("moved more than there were: " + faults.get(faults.size() - 1));
-  }
-
-  private Map<PieceKind, List<Stage>> stages() {
-    return model
-        .job()
-        .flatMap(job -> Bencher.SHELF.routine(job.state().course().routine()))
-        .map(Routine::pieces)
-        .orElse(Map.of());
-  }
-
-  /**
-   * Every pile holds what the entries add up to, and no place says that nothing waits if it does.
-   */
-  private List<String> counts() {
-    if (model.job().isEmpty()) {
-      return List.of();
-    }
-    List<String> wrong = new ArrayList<>();
-    Map<PieceKind, List<Stage>> stages = stages();
-    PieceLedger ledger = PieceLedger.of(book(), stages);
-    stages.forEach(
-        (kind, order) -> {
-          Pile pile = model.job().get().state().piles().of(kind);
-          for (Stage stage : order) {
-            equal(wrong, kind + " " + stage, ledger.standing(kind, stage), standing(pile, stage));
-            equal(wrong, kind + " redo " + stage, ledger.redo(kind, stage), pile.redoAt(stage));
-          }
-          equal(wrong, kind + " scrapped", ledger.scrapped(kind), pile.scrapped());
-        });
-    if (ledger.waiting() > 0 && saysNothingWaits()) {
-      wrong.add("it says that nothing waits, and " + ledger.waiting() + " do");
-    }
-    return wrong;
-  }
-
-  private static int standing(Pile pile, Stage stage) {
-    return pile.standing().getOrDefault(stage, 0);
-  }
-
-  private boolean saysNothingWaits() {
-    return Beside.flat(Pages.of(model).body().parts())
-        .filter(Rows.class::isInstance)
-        .flatMap(part -> ((Rows) part).rows().stream())
-        .anyMatch(row -> row.value().equals("nothing waits"));
-  }
-
-  private static void equal(List<String> wrong, String what, int expected, int found) {
-    if (expected != found) {
-      wrong.add(what + ": " + expected + " by the entries, " + found + " by the program");
-    }
   }
 
   /** The timers that run are those of the book, and none has more left than it was set to. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import linkwright.cli.walk.PlainHand;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Page;
@@ -54,6 +55,43 @@ final class WalkChance {
           "ßtrange ✂ text",
           "0",
           "1 1/2 in");
+
+  /**
+   * Lines of the plain walk that say more than their word; what follows a stroke answers a form.
+   */
+  private static final List<String> LINES =
+      List.of(
+          "",
+          "",
+          "",
+          "3",
+          "12",
+          "redo 2",
+          "scrap 1",
+          "undo wire",
+          "restore note",
+          "piles 1",
+          "timer kettle 2 min",
+          "who Ana",
+          "stop 2",
+          "stop / begun by mistake / it waits again",
+          "log blank 38 mm; length 14.2 mm; width 5.9 mm; make the next right",
+          "log / 38 mm / = ",
+          "wire came 300 mm",
+          "wire cut 2",
+          "weigh chain 3 g",
+          "close / = ",
+          "note the blue tin",
+          "strike 12 miscounted",
+          "find pickle",
+          "joints failed 1",
+          "lies 1 / the blue tin",
+          "sample 1",
+          "shut",
+          "looked",
+          "all",
+          "lit");
+
   private static final String LETTERS = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ";
   static final List<String> SIZES = List.of("40x12", "60x20", "80x24", "140x45");
 
@@ -102,6 +140,9 @@ final class WalkChance {
     }
     if (kind < 20) {
       return WalkEvent.of(random.nextBoolean() ? "row" : "field", random.nextInt(12));
+    }
+    if (kind < 60 && model.held().form().isEmpty()) {
+      return WalkEvent.of("word", pick(random.nextInt(3) == 0 ? PlainHand.words() : LINES));
     }
     Optional<Form> form = model.held().form();
     if (form.isPresent()) {

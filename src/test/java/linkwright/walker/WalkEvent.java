@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * One thing that happens to the coach, as one line of text that can be read back.
  *
- * @param kind key, act, paste, row, field, pass (milliseconds), set (seconds by which the clock is
- *     set), size (columns x rows), restart
+ * @param kind key, act, word (a line of the plain walk), paste, row, field, pass (milliseconds),
+ *     set (seconds by which the clock is set), size (columns x rows), restart
  * @param what of that kind
  */
 record WalkEvent(String kind, String what) {

@@ -10,6 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.coach.Bencher;
+import linkwright.coach.kernel.BookTitles;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Settings;
 import linkwright.job.Fact;
@@ -116,14 +118,17 @@ record KillEvidence(KillPlan plan, int before, String shown, String book, String
     }
   }
 
+  private static String words(Fact fact) {
+    return EntryWords.of(
+        fact, new BookTitles(Bencher.SHELF, ""), Settings.USUAL, id -> "" + id.number());
+  }
+
   /** The lines that told entries are those of the book's first entries. */
   private void lostInLines(List<Fact> since, List<String> wrong) {
     int at = 0;
     for (String line : shown.split("\n", -1)) {
       if (isTold(line)) {
-        boolean kept =
-            at < since.size()
-                && line.equals(TOLD + EntryWords.of(since.get(at), Settings.USUAL) + ".");
+        boolean kept = at < since.size() && line.equals(TOLD + words(since.get(at)) + ".");
         if (!kept) {
           wrong.add("Lost: “" + line + "” was told and is not in the book as entry " + at + ".");
           return;

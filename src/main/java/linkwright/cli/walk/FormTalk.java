@@ -140,7 +140,7 @@ final class FormTalk {
           open = new ArrayList<>(keep().orElse(List.of()));
           at = 0;
         }
-      } else if (answeredHere(typed, whole ? List.of() : choices(open.get(at)))) {
+      } else if (answeredHere(typed, whole ? Optional.empty() : Optional.of(open.get(at)))) {
         // It is a word of the walk or the name of a field: told, and never taken as a value.
       } else if (whole) {
         lines.say("Write the field's name, a colon and the value; ? shows all fields.");
@@ -155,12 +155,10 @@ final class FormTalk {
     return true;
   }
 
-  private List<Offered> choices(int index) {
-    return form().orElseThrow().fields().get(index).choices();
-  }
-
   /** Tells of a line that is no value: the name of a field, a word of the walk; else false. */
-  private boolean answeredHere(String typed, List<Offered> choices) {
+  private boolean answeredHere(String typed, Optional<Integer> at) {
+    Optional<Field> asked = at.map(index -> form().orElseThrow().fields().get(index));
+    List<Offered> choices = asked.map(Field::choices).orElse(List.of());
     if (typed.isEmpty() || choices.stream().anyMatch(each -> each.id().equalsIgnoreCase(typed))) {
       return false;
     }
@@ -185,6 +183,14 @@ final class FormTalk {
               + typed
               + "” is for the walk, and a form is open: nothing is entered. esc leaves the form"
               + " first, and what is typed stays. In double quotes it is a value all the same.");
+    } else if (typed.matches("\\p{L}[^:=\\d]*[:=].*") && asked.filter(Field::isFree).isEmpty()) {
+      lines.say(
+          "No field here is called “"
+              + typed.split("\\s*[:=]", 2)[0]
+              + "”: nothing is set. There are: "
+              + String.join(
+                  ", ", form().orElseThrow().fields().stream().map(Field::label).toList())
+              + ".");
     } else {
       return false;
     }

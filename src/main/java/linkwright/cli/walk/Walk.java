@@ -191,7 +191,10 @@ public final class Walk {
     job.put("routine", begun.routine());
     FormTalk talk = new FormTalk(lines, coach);
     talk.fill(job);
-    boolean planned = coach.model().held().form().map(Form::purpose).isPresent();
+    // A job that could not be begun leaves its own form open, which takes no plan.
+    boolean planned =
+        coach.model().job().isPresent()
+            && coach.model().held().form().map(Form::purpose).isPresent();
     if (planned && !begun.plan().isEmpty()) {
       talk.fillAlone(begun.plan());
     }

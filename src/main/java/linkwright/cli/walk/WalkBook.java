@@ -3,6 +3,7 @@ package linkwright.cli.walk;
 import java.util.List;
 import java.util.function.Predicate;
 import linkwright.coach.book.BookRows;
+import linkwright.coach.kernel.BookTitles;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.keys.Act;
@@ -96,6 +97,7 @@ final class WalkBook {
         + " ("
         + BookRows.when(entry, model.settings())
         + "): "
-        + PlainLines.sentence(EntryWords.of(entry.fact(), model.settings(), labels::of));
+        + PlainLines.sentence(
+            EntryWords.of(entry.fact(), BookTitles.of(model), model.settings(), labels::of));
   }
 }

@@ -20,12 +20,24 @@ import linkwright.shell.Performer;
  */
 final class WalkCoach {
   private final Performer performer;
+  private final BinaryTake takes;
   private final List<String> told = new ArrayList<>();
   private Model model;
 
   WalkCoach(Performer performer, Model model) {
+    this(performer, performer::take, model);
+  }
+
+  /** The same, each message taken by that, which may look at what comes of it. */
+  WalkCoach(Performer performer, BinaryTake takes, Model model) {
     this.performer = performer;
+    this.takes = takes;
     this.model = model;
+  }
+
+  /** What makes the next model of a message. */
+  interface BinaryTake {
+    Model take(Model model, Message message);
   }
 
   Model model() {
@@ -107,7 +119,7 @@ final class WalkCoach {
   }
 
   private void take(Message message) {
-    model = performer.take(model, message);
+    model = takes.take(model, message);
   }
 
   private void hear() {

@@ -122,6 +122,6 @@ final class WalkTelling {
     if (fact instanceof Fact.StepDone) {
       return Optional.of("Entered: step done.");
     }
-    return Optional.of("Entered: " + PlainLines.sentence(EntryWords.of(fact, model.settings())));
+    return Optional.of("Entered: " + PlainLines.sentence(EntryWords.of(fact, model)));
   }
 }

@@ -81,7 +81,7 @@ final class BenchAway {
                             + HotWorkWords.at(model, entry.at())
                             + (entry.person().isEmpty() ? "" : " by “" + entry.person() + "”")
                             + ": "
-                            + EntryWords.quoted(entry.fact(), model.settings())
+                            + EntryWords.quoted(entry.fact(), model)
                             + ".")));
     parts.add(
         Prose.says(

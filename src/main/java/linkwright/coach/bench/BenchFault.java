@@ -24,10 +24,11 @@ final class BenchFault {
 
   /** Asks for the reason; scrap says whether the pieces are lost. */
   static Turn ask(Model model, AtBench at, boolean scrap, int count) {
-    if (!at.counts() || (at.begins() && (!scrap || at.failable() == 0))) {
+    Optional<JustCounted> counted = JustCounted.of(model, at);
+    boolean lost = scrap && (at.failable() > 0 || counted.isPresent());
+    if (!at.counts() || (at.begins() && !lost)) {
       return Turn.to(model.told("Nothing has come so far that it could fail here."));
     }
-    Optional<JustCounted> counted = JustCounted.of(model, at);
     int most = counted.map(last -> last.count(at)).orElse(at.failable());
     if (at.size().isEmpty()
         && counted.isEmpty()

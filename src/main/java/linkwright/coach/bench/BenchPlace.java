@@ -139,7 +139,8 @@ public final class BenchPlace implements Place {
         acts.add(Act.TO_JOINTS);
       }
     }
-    if (at.counts() && at.begins() && at.failable() > 0) {
+    boolean cut = at.failable() > 0 || JustCounted.of(model, at).isPresent();
+    if (at.counts() && at.begins() && cut) {
       acts.add(Act.SCRAP);
     }
     if (BenchCount.canTakeOtherSize(model, at)) {

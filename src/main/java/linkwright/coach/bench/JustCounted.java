@@ -15,17 +15,35 @@ import linkwright.job.Fact;
  * were counted just now, not one of the size that is counted next.
  *
  * @param through what was counted
+ * @param cut whether it was cut, and so waits here as it was
  */
-record JustCounted(Fact.PiecesThrough through) {
+record JustCounted(Fact.PiecesThrough through, boolean cut) {
   static Optional<JustCounted> of(Model model, AtBench at) {
-    return at.begins() || at.together()
+    if (at.begins()) {
+      return cut(model, at);
+    }
+    return at.together()
         ? Optional.empty()
-        : Undo.lastCounted(model)
+        : Undo.lastCounted(model, Fact.PiecesThrough.class)
             .filter(last -> last.step().equals(at.step().id()) && last.stage().equals(at.stage()))
             .filter(last -> last.pieces().keySet().equals(Set.of(at.piece())))
-            .map(JustCounted::new)
+            .map(last -> new JustCounted(last, false))
             .filter(last -> last.through().sizes().size() <= 1)
             .filter(last -> at.available() == 0 || !last.size().equals(at.size()));
+  }
+
+  private static Optional<JustCounted> cut(Model model, AtBench at) {
+    return Undo.lastCounted(model, Fact.WireCut.class)
+        .filter(last -> last.piece().equals(at.piece()) && !last.size().equals(at.size()))
+        .map(
+            last ->
+                new Fact.PiecesThrough(
+                    Map.of(at.piece(), last.count()),
+                    at.stage(),
+                    false,
+                    at.step().id(),
+                    Map.of(last.size(), last.count())))
+        .map(last -> new JustCounted(last, true));
   }
 
   String size() {
@@ -38,6 +56,9 @@ record JustCounted(Fact.PiecesThrough through) {
 
   /** Takes so many of them back to where they were; the others are counted as they were. */
   List<Fact> takenBack(Model model, AtBench at, int back) {
+    if (cut) {
+      return List.of();
+    }
     List<Fact> facts = new ArrayList<>(Undo.lastAtBench(model));
     int left = count(at) - back;
     if (left > 0) {

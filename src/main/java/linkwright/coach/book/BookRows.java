@@ -2,11 +2,10 @@ package linkwright.coach.book;
 
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
+import linkwright.coach.kernel.BookTitles;
 import linkwright.coach.kernel.DoubtfulLine;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
@@ -17,7 +16,6 @@ import linkwright.job.EntryId;
 import linkwright.job.EntryLabels;
 import linkwright.job.Fact;
 import linkwright.job.Strikes;
-import linkwright.routine.StepId;
 
 /**
  * The rows of the book's screen: doubtful lines first, then the entries found, the newest first.
@@ -33,11 +31,10 @@ public final class BookRows {
   private final Settings settings;
   private final List<Integer> found;
   private final Strikes strikes;
-  private final Map<StepId, String> titles;
+  private final BookTitles titles;
   private final EntryLabels labels;
 
-  private BookRows(
-      OpenJob job, Settings settings, List<Integer> found, Map<StepId, String> titles) {
+  private BookRows(OpenJob job, Settings settings, List<Integer> found, BookTitles titles) {
     this.titles = titles;
     this.job = job;
     this.settings = settings;
@@ -49,16 +46,7 @@ public final class BookRows {
   /** The rows of the book that is shown. */
   public static BookRows of(Model model, BookHeld screen) {
     OpenJob job = model.job().orElseThrow();
-    Map<StepId, String> titles = new HashMap<>();
-    model
-        .handbook()
-        .routine(job.state().course().routine())
-        .ifPresent(
-            routine ->
-                routine
-                    .steps()
-                    .forEach(step -> titles.put(step.id(), "step opened: “" + step.title() + "”")));
-    return new BookRows(job, model.settings(), screen.found(), titles);
+    return new BookRows(job, model.settings(), screen.found(), BookTitles.of(model));
   }
 
   /** How many rows there are. */
@@ -83,10 +71,7 @@ public final class BookRows {
 
   /** What the entry says. */
   public String words(Entry entry) {
-    String words = EntryWords.of(entry.fact(), settings, labels::of);
-    return entry.fact() instanceof Fact.StepOpened opened
-        ? titles.getOrDefault(opened.step(), words)
-        : words;
+    return EntryWords.of(entry.fact(), titles, settings, labels::of);
   }
 
   /** By what the entry is named here, as no other of the book is. */
@@ -105,7 +90,7 @@ public final class BookRows {
         + line.line()
         + " fails its check, is kept and not used: "
         + line.reading()
-            .map(entry -> EntryWords.of(entry.fact(), settings, labels::of))
+            .map(entry -> EntryWords.of(entry.fact(), titles, settings, labels::of))
             .orElse("it cannot be read, " + line.text());
   }
 

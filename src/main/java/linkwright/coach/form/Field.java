@@ -103,6 +103,11 @@ public record Field(
     return !nature.whole();
   }
 
+  /** Whether any words may stand in it. */
+  public boolean isFree() {
+    return nature.measure() == Measure.WORDS && choices.isEmpty();
+  }
+
   /** The same field, folded away. */
   public Field aside() {
     return with(nature.aside(true));

@@ -19,16 +19,16 @@ public final class BookWords {
     this.words = words;
   }
 
-  public static BookWords of(List<Entry> entries, Settings settings) {
+  public static BookWords of(List<Entry> entries, BookTitles titles, Settings settings) {
     List<String> words = new ArrayList<>(entries.size());
-    entries.forEach(entry -> words.add(plain(EntryWords.of(entry.fact(), settings))));
+    entries.forEach(entry -> words.add(plain(EntryWords.of(entry.fact(), titles, settings))));
     return new BookWords(Collections.unmodifiableList(words));
   }
 
-  public BookWords and(List<Entry> more, Settings settings) {
+  public BookWords and(List<Entry> more, BookTitles titles, Settings settings) {
     List<String> all = new ArrayList<>(words.size() + more.size());
     all.addAll(words);
-    more.forEach(entry -> all.add(plain(EntryWords.of(entry.fact(), settings))));
+    more.forEach(entry -> all.add(plain(EntryWords.of(entry.fact(), titles, settings))));
     return new BookWords(Collections.unmodifiableList(all));
   }
 

@@ -26,9 +26,10 @@ record EntryKind<F extends Fact>(
    * Where an entry is told.
    *
    * @param units how amounts are written
+   * @param titles what its steps and cautions are called
    * @param label what another entry that is named in it is called
    */
-  record InBook(UnitStyle units, Function<EntryId, String> label) {
+  record InBook(UnitStyle units, BookTitles titles, Function<EntryId, String> label) {
     String length(double mm) {
       return units.length(mm);
     }

@@ -23,8 +23,12 @@ public final class EntryWords {
   private EntryWords() {}
 
   /** One line that says what the fact is; amounts in the user's units. */
-  public static String of(Fact fact, Settings settings) {
-    return of(fact, settings, id -> Integer.toString(id.number()));
+  public static String of(Fact fact, Model model) {
+    return of(fact, BookTitles.of(model), model.settings());
+  }
+
+  static String of(Fact fact, BookTitles titles, Settings settings) {
+    return of(fact, titles, settings, id -> Integer.toString(id.number()));
   }
 
   /**
@@ -32,13 +36,14 @@ public final class EntryWords {
    *
    * @param label what an entry that is named in it is called there
    */
-  public static String of(Fact fact, Settings settings, Function<EntryId, String> label) {
-    return oneLine(kind(fact).told(fact, new EntryKind.InBook(settings.units(), label)));
+  public static String of(
+      Fact fact, BookTitles titles, Settings settings, Function<EntryId, String> label) {
+    return oneLine(kind(fact).told(fact, new EntryKind.InBook(settings.units(), titles, label)));
   }
 
   /** The same as a sentence quotes it: what was typed in it is told as it was typed. */
-  public static String quoted(Fact fact, Settings settings) {
-    return "“" + of(fact, settings) + "”";
+  public static String quoted(Fact fact, Model model) {
+    return "“" + of(fact, model) + "”";
   }
 
   /** The places at which undo takes such a fact back; none where it has an act of its own. */

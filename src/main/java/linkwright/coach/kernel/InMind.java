@@ -1,5 +1,6 @@
 package linkwright.coach.kernel;
 
+import java.time.Instant;
 import java.util.Optional;
 import linkwright.job.ClockMoves;
 import linkwright.job.EntryId;
@@ -12,6 +13,7 @@ import linkwright.routine.StepId;
  * @param toward the book to whose wait she is on the way; empty if she is not
  * @param back where she worked before a wait called her away; empty if none did
  * @param refused the entry of which undo said last that it does not reach it
+ * @param meanwhile what another window's book said of flames, until it was seen or told
  * @param moves by how much the computer's clock was set forward before the program began
  */
 public record InMind(
@@ -19,9 +21,24 @@ public record InMind(
     Optional<String> toward,
     Optional<Errand> back,
     Optional<EntryId> refused,
+    Optional<Meanwhile> meanwhile,
     ClockMoves moves) {
   static final InMind NOTHING =
-      new InMind(false, Optional.empty(), Optional.empty(), Optional.empty(), ClockMoves.NONE);
+      new InMind(
+          false,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          ClockMoves.NONE);
+
+  /**
+   * Another window's book said of flames what the screen did not show.
+   *
+   * @param at when it was read, by the steady clock
+   * @param sentence what it says
+   */
+  public record Meanwhile(Instant at, String sentence) {}
 
   /**
    * A step of a job's book.
@@ -40,22 +57,26 @@ public record InMind(
   public record Errand(At from, At to) {}
 
   InMind asked(boolean now) {
-    return new InMind(now, toward, back, refused, moves);
+    return new InMind(now, toward, back, refused, meanwhile, moves);
   }
 
   InMind toward(Optional<String> slug) {
-    return new InMind(asked, slug, back, refused, moves);
+    return new InMind(asked, slug, back, refused, meanwhile, moves);
   }
 
   InMind back(Optional<Errand> errand) {
-    return new InMind(asked, toward, errand, refused, moves);
+    return new InMind(asked, toward, errand, refused, meanwhile, moves);
   }
 
   InMind refused(Optional<EntryId> entry) {
-    return new InMind(asked, toward, back, entry, moves);
+    return new InMind(asked, toward, back, entry, meanwhile, moves);
+  }
+
+  InMind meanwhile(Optional<Meanwhile> said) {
+    return new InMind(asked, toward, back, refused, said, moves);
   }
 
   InMind moves(ClockMoves known) {
-    return new InMind(asked, toward, back, refused, known);
+    return new InMind(asked, toward, back, refused, meanwhile, known);
   }
 }

@@ -19,7 +19,7 @@ final class JobEntryKinds {
                   "job begun: "
                       + opened.name()
                       + ", by the routine "
-                      + spoken(opened.routine())
+                      + in.titles().routine(opened.routine())
                       + (opened.again().isEmpty() ? "" : ", again from " + opened.again())),
           EntryKind.beyondUndo(
               Fact.PlanSet.class, (plan, in) -> "plan set: " + joined(plan.wish())),
@@ -104,11 +104,6 @@ final class JobEntryKinds {
         .filter(each -> !each.getValue().isBlank())
         .map(each -> WishKeys.label(each.getKey()) + " " + each.getValue())
         .collect(Collectors.joining(", "));
-  }
-
-  /** What files call it, as words. */
-  private static String spoken(String id) {
-    return id.replaceAll("[.-]", " ");
   }
 
   private static String minutes(double seconds) {

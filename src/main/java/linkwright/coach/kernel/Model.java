@@ -198,6 +198,11 @@ public record Model(
     return with(bench.mind().refused(entry));
   }
 
+  /** The same, with that of another window's flames to be told; empty once it is. */
+  public Model meanwhile(Optional<InMind.Meanwhile> said) {
+    return with(bench.mind().meanwhile(said));
+  }
+
   /** The same, the computer's clock having been set so before the program began. */
   public Model clockMoved(ClockMoves moves) {
     return with(bench.mind().moves(moves));
@@ -380,7 +385,7 @@ public record Model(
   /** The same with other choices; a book's entries are told in them. */
   public Model with(Settings other) {
     Optional<OpenJob> told =
-        other.units() == settings.units() ? job : job.map(open -> open.in(other));
+        other.units() == settings.units() ? job : job.map(open -> open.in(other, handbook));
     return new Model(
         handbook, other, paging, now, steady, width, height, tray, told, held, notice, rungAt,
         presses, writing, bench, learning);

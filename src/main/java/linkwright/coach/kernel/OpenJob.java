@@ -60,7 +60,8 @@ public record OpenJob(
         opened.drafts(),
         Standing.of(state, handbook),
         opened.doubtful(),
-        BookWords.of(opened.entries(), settings),
+        BookWords.of(
+            opened.entries(), new BookTitles(handbook, state.course().routine()), settings),
         opened.met());
   }
 
@@ -88,7 +89,7 @@ public record OpenJob(
         drafts,
         standing.after(state, next, handbook),
         doubtful,
-        words.and(more, settings),
+        words.and(more, new BookTitles(handbook, next.course().routine()), settings),
         earlier);
   }
 
@@ -116,7 +117,7 @@ public record OpenJob(
   }
 
   /** The same with its entries in other words. */
-  OpenJob in(Settings settings) {
+  OpenJob in(Settings settings, Handbook handbook) {
     return new OpenJob(
         slug,
         device,
@@ -127,7 +128,7 @@ public record OpenJob(
         drafts,
         standing,
         doubtful,
-        BookWords.of(entries, settings),
+        BookWords.of(entries, new BookTitles(handbook, state.course().routine()), settings),
         earlier);
   }
 

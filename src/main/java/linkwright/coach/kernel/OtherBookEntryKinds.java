@@ -69,7 +69,7 @@ final class OtherBookEntryKinds {
           EntryKind.beyondUndo(
               LessonFact.PiecesMade.class,
               (made, in) ->
-                  "made at " + spoken(made.step().word()) + ": " + made.through() + " through"),
+                  "made at " + in.titles().step(made.step()) + ": " + made.through() + " through"),
           EntryKind.beyondUndo(
               LessonFact.MetalCounted.class,
               (counted, in) -> "metal of " + counted.job() + " counted"));

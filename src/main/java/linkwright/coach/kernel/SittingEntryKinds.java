@@ -2,7 +2,6 @@ package linkwright.coach.kernel;
 
 import static linkwright.coach.kernel.EntryKind.counted;
 import static linkwright.coach.kernel.EntryKind.noted;
-import static linkwright.coach.kernel.EntryKind.spoken;
 
 import java.util.List;
 import linkwright.job.BenchFact;
@@ -25,17 +24,18 @@ final class SittingEntryKinds {
                           : ", not all was looked to")),
           EntryKind.beyondUndo(
               Fact.StepOpened.class,
-              (opened, in) -> "step opened: " + spoken(opened.step().word())),
+              (opened, in) -> "step opened: " + in.titles().step(opened.step())),
           EntryKind.takenBackAt(
               PlaceId.BENCH,
               Fact.StepDone.class,
-              (done, in) -> "step done: " + spoken(done.step().word())),
+              (done, in) -> "step done: " + in.titles().step(done.step())),
           EntryKind.beyondUndo(
               BenchFact.StepSkipped.class,
               (skipped, in) ->
-                  "step passed: " + spoken(skipped.step().word()) + noted(skipped.why())),
+                  "step passed: " + in.titles().step(skipped.step()) + noted(skipped.why())),
           EntryKind.beyondUndo(
-              Fact.CautionSeen.class, (seen, in) -> "caution seen: " + spoken(seen.caution())),
+              Fact.CautionSeen.class,
+              (seen, in) -> "caution seen: " + in.titles().caution(seen.caution())),
           EntryKind.beyondUndo(
               BenchFact.HotWorkSaid.class,
               (said, in) ->

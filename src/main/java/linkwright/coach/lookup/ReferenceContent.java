@@ -10,6 +10,8 @@ import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.plan.FinenessWord;
 import linkwright.quantity.Decimals;
+import linkwright.quantity.Degrees;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Clasp;
 import linkwright.reference.FinenessRule;
@@ -40,7 +42,9 @@ public final class ReferenceContent {
     List<Row> rows = new ArrayList<>();
     rows.add(figure("density", metal.densityGCm3(), 1, 2, "g/cm³"));
     rows.add(range("melts", metal.meltC(), units));
-    rows.add(range("anneals", metal.annealC(), units));
+    rows.add(
+        Row.of("anneals", Degrees.heat(metal.annealC().from(), metal.annealC().to(), units))
+            .remark(SaidIn.units(metal.annealC().source(), units)));
     rows.add(figure("anneal after", metal.reductionShare(), 100, 0, "% drawn off"));
     rows.add(figure("modulus", metal.modulusGpa(), 1, 0, "GPa"));
     rows.add(stress("yields, soft", metal.yieldSoftMpa(), units));
@@ -57,7 +61,7 @@ public final class ReferenceContent {
       parts.add(Prose.says("Also called: " + String.join(", ", metal.alsoCalled()) + "."));
     }
     parts.add(Prose.says("At annealing heat: " + metal.glow() + ". " + metal.quench()));
-    metal.warnings().forEach(each -> parts.add(Prose.stop(each)));
+    metal.warnings().forEach(each -> parts.add(Prose.stop(SaidIn.units(each, units))));
     return new LookUpItem("metal", metal.id(), metal.name(), names, parts);
   }
 
@@ -68,7 +72,7 @@ public final class ReferenceContent {
   }
 
   private static Row stress(String label, PublishedFigure mpa, UnitStyle units) {
-    return Row.of(label, units.stress(mpa.value())).remark(mpa.source());
+    return Row.of(label, units.stress(mpa.value())).remark(SaidIn.units(mpa.source(), units));
   }
 
   private static Row range(String label, Range range, UnitStyle units) {
@@ -76,7 +80,7 @@ public final class ReferenceContent {
     String to = units.temperature(range.to());
     String unit = from.substring(from.indexOf(' '));
     return Row.of(label, (from.equals(to) ? "" : from.replace(unit, "") + " to ") + to)
-        .remark(range.source());
+        .remark(SaidIn.units(range.source(), units));
   }
 
   static LookUpItem solder(Solder solder, Reference reference, UnitStyle units) {
@@ -104,7 +108,9 @@ public final class ReferenceContent {
         solder.name(),
         names,
         List.of(
-            new Rows(rows), Prose.says(solder.note()), Prose.aside("Source: " + solder.source())));
+            new Rows(rows),
+            Prose.says(SaidIn.units(solder.note(), units)),
+            Prose.aside("Source: " + SaidIn.units(solder.source(), units))));
   }
 
   /** Where a law names a least fineness of solder: whether this one reaches it. */
@@ -127,7 +133,7 @@ public final class ReferenceContent {
                         + (marked == 0 ? "" : " for " + marked)
                         + " (at least "
                         + least
-                        + ")"));
+                        + " of 1000)"));
     return String.join(", ", words);
   }
 
@@ -164,7 +170,7 @@ public final class ReferenceContent {
         .forEach(
             (marked, least) ->
                 rows.add(
-                    Row.of("solder", "at least " + least)
+                    Row.of("solder", "at least " + least + " of 1000")
                         .remark(marked == 0 ? "" : "for " + marked)));
     return new LookUpItem(
         "mark",

@@ -10,6 +10,7 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.plan.PartPlan;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 
@@ -34,7 +35,10 @@ final class PartContent {
     part.wireForAllMm()
         .ifPresent(mm -> rows.add(Row.of("wire for all", units.length(mm)).with(Emphasis.MAIN)));
     List<Part> parts = new ArrayList<>(List.of(new Rows(rows)));
-    part.metal().ifPresent(metal -> metal.warnings().forEach(each -> parts.add(Prose.stop(each))));
+    part.metal()
+        .ifPresent(
+            metal ->
+                metal.warnings().forEach(each -> parts.add(Prose.stop(SaidIn.units(each, units)))));
     return parts;
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.job.CautionsMet;
+import linkwright.job.ClockMoves;
 import linkwright.job.Timers;
 
 /**
@@ -16,12 +17,15 @@ import linkwright.job.Timers;
  */
 public record TrayBook(TrayJob job, Timers timers, CautionsMet met) {
   /** The job as it lies in the tray at a time: a timer that is due waits before all else. */
-  public TrayJob at(Instant now) {
+  public TrayJob at(Instant now, ClockMoves moves) {
     if (job.closed()) {
       return job;
     }
     List<String> waits = new ArrayList<>();
-    timers.ringing(now).forEach(timer -> waits.add(timer.name() + " is due"));
+    timers
+        .steadied(Timers.NONE, moves, now, now)
+        .ringing(now)
+        .forEach(timer -> waits.add(timer.name() + " is due"));
     waits.addAll(job.waits());
     return new TrayJob(
         job.slug(),

@@ -104,7 +104,7 @@ final class HoursForm {
     return entries.stream()
         .filter(entry -> entry.fact() instanceof BenchFact.HoursCorrected && !strikes.has(entry))
         .reduce((first, second) -> second)
-        .map(entry -> EntryWords.of(entry.fact(), model.settings()) + ".")
+        .map(entry -> EntryWords.of(entry.fact(), model) + ".")
         .map(words -> Character.toUpperCase(words.charAt(0)) + words.substring(1));
   }
 }

@@ -20,6 +20,8 @@ import java.util.Random;
 import java.util.stream.Stream;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.coach.Bencher;
+import linkwright.coach.kernel.BookTitles;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Settings;
 import linkwright.job.Again;
@@ -106,7 +108,10 @@ class FactCodecsTest {
   void every_kind_of_entry_has_words_of_its_own() {
     Map<String, Class<?>> said = new LinkedHashMap<>();
     for (Fact fact : everyFact()) {
-      String kind = EntryWords.of(fact, Settings.USUAL).replaceAll("[:,;] .*", "");
+      String kind =
+          EntryWords.of(
+                  fact, new BookTitles(Bencher.SHELF, ""), Settings.USUAL, id -> "" + id.number())
+              .replaceAll("[:,;] .*", "");
       Class<?> other = said.putIfAbsent(kind, fact.getClass());
       assertThat(other == null || other == fact.getClass()).as(kind).isTrue();
     }

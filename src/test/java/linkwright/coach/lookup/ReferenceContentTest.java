@@ -49,11 +49,32 @@ class ReferenceContentTest {
         .contains("779 to 893 °C");
   }
 
+  /** A bare number in a source would be read in the unit of the figure beside it. */
+  @Test
+  void no_source_has_a_figure_without_its_unit() {
+    var bare =
+        java.util.regex.Pattern.compile(
+            "\\b\\d+(?:\\.\\d+)? (?:to|and) \\d+(?:\\.\\d+)?(?![\\d.]| ?[°%gGMk])");
+    for (UnitStyle units : UnitStyle.values()) {
+      List<LookUpItem> all = ReferenceContent.of(Bencher.LIBRARY.reference(), units);
+      for (LookUpItem metal : all.subList(0, 20)) {
+        String said = said(metal);
+        assertThat(bare.matcher(said).results().map(found -> found.group()))
+            .as(metal.name() + ": " + said)
+            .isEmpty();
+        if (units == UnitStyle.INCH) {
+          assertThat(said).doesNotContain("MPa").doesNotContainPattern("\\d °C(?! \\()");
+        }
+      }
+    }
+  }
+
   @Test
   void a_solder_says_which_marks_it_passes_by_the_statute() {
     // 650: UK SI 2002/506, art. 6.
-    assertThat(said(entry("Silver solder, hard"))).contains("UK: passes (at least 650)");
-    assertThat(said(entry("Silver solder, extra easy"))).contains("UK: too low (at least 650)");
+    assertThat(said(entry("Silver solder, hard"))).contains("UK: passes (at least 650 of 1000)");
+    assertThat(said(entry("Silver solder, extra easy")))
+        .contains("UK: too low (at least 650 of 1000)");
   }
 
   @Test

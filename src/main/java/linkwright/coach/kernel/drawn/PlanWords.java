@@ -5,7 +5,7 @@ import java.util.Map;
 import linkwright.plan.ChainWish;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
-import linkwright.quantity.Decimals;
+import linkwright.quantity.Degrees;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.PieceKind;
@@ -75,19 +75,12 @@ public final class PlanWords {
   private static void metal(Map<String, String> words, Metal metal, UnitStyle units) {
     double from = metal.annealC().from();
     double to = metal.annealC().to();
-    String celsius = Decimals.fixed(from, 0) + " to " + Decimals.fixed(to, 0) + " °C";
+    String celsius = Degrees.heat(from, to, UnitStyle.METRIC);
     words.put(
         "anneals",
-        units == UnitStyle.INCH
-            ? "%d to %d °F (%s)".formatted(fahrenheit(from), fahrenheit(to), celsius)
-            : celsius);
+        units == UnitStyle.INCH ? Degrees.heat(from, to, units) + " (" + celsius + ")" : celsius);
     words.put("glow", metal.glow());
     words.put("quench", metal.quench());
-  }
-
-  /** To the nearest ten: heat is judged by colour, not to a degree. */
-  private static long fahrenheit(double celsius) {
-    return 10 * Math.round((celsius * 9 / 5 + 32) / 10);
   }
 
   /** The sizes of what is no chain; what its plan leaves open has no word. */

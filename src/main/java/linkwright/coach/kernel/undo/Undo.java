@@ -18,10 +18,10 @@ import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
-import linkwright.job.HotWorkState;
 import linkwright.job.Strikes;
 import linkwright.job.TimeSheet;
 import linkwright.job.Trials;
+import linkwright.routine.StepId;
 
 /**
  * Takes back the last acts of this sitting on this machine, at the place that is shown, one by one,
@@ -69,14 +69,14 @@ public final class Undo {
     return new Undo(model, PlaceId.BENCH).lastHere().map(Undo::undone).orElse(List.of());
   }
 
-  /** What came through last, if that was the last act at the bench. */
-  public static Optional<Fact.PiecesThrough> lastCounted(Model model) {
+  /** What came through or was cut last, if that was the last act at the bench. */
+  public static <F extends Fact> Optional<F> lastCounted(Model model, Class<F> kind) {
     return new Undo(model, PlaceId.BENCH)
         .lastHere().stream()
             .flatMap(List::stream)
             .map(Entry::fact)
-            .filter(Fact.PiecesThrough.class::isInstance)
-            .map(Fact.PiecesThrough.class::cast)
+            .filter(kind::isInstance)
+            .map(kind::cast)
             .findFirst();
   }
 
@@ -98,11 +98,25 @@ public final class Undo {
       return Turn.to(model.refused(last).told(notReached(model, beyond.get())));
     }
     Optional<List<Entry>> act = lastHere();
-    if (act.isEmpty()) {
+    if (act.isEmpty() || (beyond.isPresent() && !isOfOpenStep(act.get()))) {
       return nothing(model);
     }
     Optional<String> held = act.get().stream().flatMap(entry -> heldBy(entry).stream()).findFirst();
     return held.map(why -> Turn.to(model.trouble(why))).orElseGet(() -> strike(act.get()));
+  }
+
+  /** Past hot work and a wait that runs, only what was entered at the step that is open now. */
+  private boolean isOfOpenStep(List<Entry> act) {
+    StepId step = StepId.NONE;
+    for (Entry entry : job.entries()) {
+      if (entry.fact() instanceof Fact.StepOpened opened && !strikes.has(entry)) {
+        step = opened.step();
+      }
+      if (entry.equals(act.get(0))) {
+        break;
+      }
+    }
+    return step.equals(job.state().course().step());
   }
 
   /** What still counts of the last act that was entered at this place and no other. */
@@ -219,7 +233,7 @@ public final class Undo {
                 "Nothing to undo here. Last entered elsewhere, and undone there ("
                     + places(entry).iterator().next().act().words()
                     + "): "
-                    + EntryWords.quoted(entry.fact(), model.settings())
+                    + EntryWords.quoted(entry.fact(), model)
                     + ".")
         .map(sentence -> Turn.to(model.told(sentence)))
         .orElseGet(
@@ -231,7 +245,7 @@ public final class Undo {
   }
 
   private static String notReached(Model model, Entry entry) {
-    String last = EntryWords.quoted(entry.fact(), model.settings());
+    String last = EntryWords.quoted(entry.fact(), model);
     return entry.fact() instanceof Fact.TimerStarted
         ? "Undo strikes no wait. Last: "
             + last
@@ -239,7 +253,7 @@ public final class Undo {
         : "Undo strikes nothing that was said of flames. Last: " + last + ".";
   }
 
-  /** What was entered last in this sitting, where that is a wait that runs or a flame put out. */
+  /** What was entered last in this sitting, where that is a wait that runs or a word of flames. */
   private static Optional<Entry> beyond(Model model, Strikes strikes) {
     return acts(model.job().orElseThrow(), model.now()).stream()
         .flatMap(List::stream)
@@ -255,13 +269,12 @@ public final class Undo {
   }
 
   private static boolean isBeyond(Fact fact) {
-    return fact instanceof Fact.TimerStarted
-        || (fact instanceof BenchFact.HotWorkSaid said && said.state() == HotWorkState.SHUT);
+    return fact instanceof Fact.TimerStarted || fact instanceof BenchFact.HotWorkSaid;
   }
 
   private String words(List<Entry> entries) {
     return entries.stream()
-        .map(entry -> EntryWords.quoted(entry.fact(), model.settings()))
+        .map(entry -> EntryWords.quoted(entry.fact(), model))
         .collect(Collectors.joining("; "));
   }
 
