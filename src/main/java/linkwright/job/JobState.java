@@ -111,8 +111,7 @@ public record JobState(
             .chosen()
             .map(
                 hung ->
-                    piles.ringsSince(
-                        hung.rings(), RingSince.is(hung, trials.wishAtChoice(), wish)))
+                    piles.ringsSince(hung.rings(), RingSince.is(hung, trials.wishAtChoice(), wish)))
             .orElse(piles);
     return new JobState(
         course, trials, then, wire, timers, times, accounts, flames, sittings, cautions, card);

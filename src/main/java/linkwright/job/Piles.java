@@ -54,7 +54,8 @@ public record Piles(
     }
     if (fact instanceof Fact.PiecesTaken taken) {
       InHand now = new InHand(taken.stage(), taken.pieces(), taken.redo(), taken.size());
-      return new Piles(byPiece, sizes, lastSize, now, lies, ringsAside).last(taken.stage(), taken.size());
+      return new Piles(byPiece, sizes, lastSize, now, lies, ringsAside)
+          .last(taken.stage(), taken.size());
     }
     if (fact instanceof Fact.PiecesThrough through) {
       return through(through);
@@ -137,8 +138,7 @@ public record Piles(
     Stage stage = stages.get(stages.size() - 2);
     int there = Math.min(hung, of(PieceKind.RING).waitingFor(stages.get(stages.size() - 1)));
     int moved = others ? -there : ringsAside;
-    Piles next =
-        change(PieceKind.RING, Map.of(), said -> said, pile -> pile.placed(stage, moved));
+    Piles next = change(PieceKind.RING, Map.of(), said -> said, pile -> pile.placed(stage, moved));
     return new Piles(
         next.byPiece, next.sizes, next.lastSize, next.hand, next.lies, others ? there : 0);
   }

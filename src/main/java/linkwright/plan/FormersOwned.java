@@ -83,8 +83,7 @@ public final class FormersOwned {
    *
    * @return its name → the size; empty where it goes round none
    */
-  static Map<String, Double> closedBy(
-      Pattern pattern, double wireMm, Maker hands, double blankMm) {
+  static Map<String, Double> closedBy(Pattern pattern, double wireMm, Maker hands, double blankMm) {
     String name = pattern.formersMm().keySet().iterator().next();
     for (int step = (int) (blankMm / Math.PI / STEP_MM); step * STEP_MM >= wireMm; step--) {
       Map<String, Double> over = Map.of(name, step / (1 / STEP_MM));

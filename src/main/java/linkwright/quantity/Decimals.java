@@ -104,6 +104,11 @@ public final class Decimals {
     return text(exact(value).setScale(placesBy(doubt), RoundingMode.HALF_UP));
   }
 
+  /** A forecast: from hundreds on it is known to no better than a tenth; our own choice. */
+  public static String foreseen(double value, int places) {
+    return value >= 100 ? roundedBy(value, value / 10) : upTo(value, places);
+  }
+
   /**
    * A share as a percentage, with at most so many decimals.
    *

@@ -16,7 +16,7 @@ import linkwright.job.JobCard;
 import linkwright.plain.PlainLines;
 import linkwright.plan.WishKeys;
 import linkwright.routine.PieceKind;
-import linkwright.standing.WireWanted;
+import linkwright.standing.reach.WireWanted;
 import org.junit.jupiter.api.Test;
 
 /** What was agreed for a job, where it is shown, and putting jobs away. */

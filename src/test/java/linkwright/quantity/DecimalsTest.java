@@ -40,6 +40,8 @@ class DecimalsTest {
     assertThat(Decimals.withDoubt(397.4, 62)).isEqualTo("400 ± 60");
     assertThat(Decimals.withDoubt(14.2, 1)).isEqualTo("14.2 ± 1.0");
     assertThat(Decimals.roundedBy(381.64, 31.8)).isEqualTo("382");
+    assertThat(Decimals.foreseen(1571, 1)).isEqualTo("1570");
+    assertThat(Decimals.foreseen(12.34, 1)).isEqualTo("12.3");
     assertThat(UnitStyle.METRIC.about(456.9, 17.2)).isEqualTo("457 ± 17 mm");
     assertThat(UnitStyle.METRIC.about(1205, 17.2)).isEqualTo("1.205 ± 0.017 m");
     assertThat(UnitStyle.INCH.about(457.2, 16.9)).isEqualTo("18.0 ± 0.7 in");

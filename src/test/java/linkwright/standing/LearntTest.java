@@ -21,12 +21,11 @@ class LearntTest {
     book.enter(new Fact.WireCut(PieceKind.LINK, links, 38));
     for (Stage stage : book.state().piles().of(PieceKind.LINK).stages()) {
       if (!stage.equals(Stage.CUT)) {
-        book.enter(new Fact.PiecesThrough(
-                Map.of(PieceKind.LINK, links), stage, false, new StepId("any")));
+        book.enter(
+            new Fact.PiecesThrough(Map.of(PieceKind.LINK, links), stage, false, new StepId("any")));
       }
     }
-    book.enter(
-        new Fact.WeighedIn(none, OptionalDouble.of(lengthMm), none, none, none, none, none));
+    book.enter(new Fact.WeighedIn(none, OptionalDouble.of(lengthMm), none, none, none, none, none));
     return Learnt.of(book.state(), book.standing());
   }
 

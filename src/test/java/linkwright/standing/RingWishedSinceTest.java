@@ -66,7 +66,10 @@ class RingWishedSinceTest {
   void changes_nothing_where_the_same_ring_is_typed_otherwise() {
     book.enter(
         new Fact.PlanSet(
-            Wishes.common().with(WishKeys.STOCK, "3 m").with(WishKeys.RING_INSIDE, "2.50 mm").texts()));
+            Wishes.common()
+                .with(WishKeys.STOCK, "3 m")
+                .with(WishKeys.RING_INSIDE, "2.50 mm")
+                .texts()));
     assertThat(good()).isEqualTo(4);
   }
 
@@ -91,7 +94,10 @@ class RingWishedSinceTest {
     double before = WireStand.leftMm(made.standing().wire().orElseThrow().links());
     made.enter(
         new Fact.PlanSet(
-            Wishes.common().with(WishKeys.STOCK, "3 m").with(WishKeys.LINK_BLANK, "45 mm").texts()));
+            Wishes.common()
+                .with(WishKeys.STOCK, "3 m")
+                .with(WishKeys.LINK_BLANK, "45 mm")
+                .texts()));
     assertThat(WireStand.leftMm(made.standing().wire().orElseThrow().links()))
         .isCloseTo(before, Offset.offset(1e-9));
   }

@@ -15,7 +15,7 @@ import linkwright.drawer.Lot;
 import linkwright.drawer.MetalAccount;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
-import linkwright.standing.WireWanted;
+import linkwright.standing.reach.WireWanted;
 
 /**
  * The lots, what stocktaking missed, and what came, went and is there of each metal.

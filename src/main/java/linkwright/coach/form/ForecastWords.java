@@ -9,9 +9,6 @@ import linkwright.standing.Standing;
 
 /** What is still to come, in words: hours, the chance of finishing, pieces redone. */
 public final class ForecastWords {
-  private static final double MANY = 100;
-  private static final double DOUBT_SHARE = 0.1;
-
   private ForecastWords() {}
 
   /** Hours with their doubt, rounded by it: {@code 5.3 ± 0.7}. */
@@ -21,14 +18,7 @@ public final class ForecastWords {
 
   /** The hours of the same chain made again without trials. */
   public static String hoursAgain(Quote quote) {
-    return "about " + about(quote.hoursAgain(), 1);
-  }
-
-  /** A forecast of hundreds is not known to one; our own choice of its doubt. */
-  private static String about(double value, int places) {
-    return value >= MANY
-        ? Decimals.roundedBy(value, DOUBT_SHARE * value)
-        : Decimals.upTo(value, places);
+    return "about " + Decimals.foreseen(quote.hoursAgain(), 1);
   }
 
   /** What it costs then, with its money. */
@@ -40,7 +30,7 @@ public final class ForecastWords {
   /** How many are still expected to be redone; empty where nothing says. */
   public static Optional<String> redos(Standing standing) {
     return standing.redos().isPresent()
-        ? Optional.of("about " + about(standing.redos().getAsDouble(), 0))
+        ? Optional.of("about " + Decimals.foreseen(standing.redos().getAsDouble(), 0))
         : Optional.empty();
   }
 

@@ -4,8 +4,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.standing.WireWanted;
 import linkwright.standing.again.ClosedChain;
+import linkwright.standing.reach.WireWanted;
 
 /**
  * A job as it lies in the tray.

@@ -14,8 +14,8 @@ import linkwright.routine.PieceKind;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
-import linkwright.standing.WireWanted;
 import linkwright.standing.again.ClosedChain;
+import linkwright.standing.reach.WireWanted;
 
 /** A job as it lies in the tray, told from its book. */
 public final class TrayWords {

@@ -3,7 +3,6 @@ package linkwright.standing.reach;
 import java.util.List;
 import java.util.Optional;
 import linkwright.drawer.Drawer;
-import linkwright.standing.WireWanted;
 
 /**
  * Wire that a job lacks and other open jobs lack too, where the drawer does not hold enough for all

@@ -72,7 +72,9 @@ public record WireLengths(double mm, double cutMm, double lostMm) {
   private static double uncutLinks(Plan plan, UncutWire made) {
     double kerf = plan.wish().kerfMm();
     return made.links()
-        * (made.blankMm().isPresent() && !plan.sized() ? made.blankMm().getAsDouble() + kerf : plan.linkEachMm());
+        * (made.blankMm().isPresent() && !plan.sized()
+            ? made.blankMm().getAsDouble() + kerf
+            : plan.linkEachMm());
   }
 
   /** By the ring that hung. */

@@ -7,8 +7,8 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.Model;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Standing;
-import linkwright.standing.WireWanted;
 import linkwright.standing.reach.WireShared;
+import linkwright.standing.reach.WireWanted;
 
 /** Tells where other jobs lack the same wire; whose they are is told at the drawer alone. */
 public final class SharedWire {

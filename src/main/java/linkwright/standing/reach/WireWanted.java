@@ -1,9 +1,11 @@
-package linkwright.standing;
+package linkwright.standing.reach;
 
 import java.util.List;
 import java.util.Optional;
 import linkwright.plan.Plan;
 import linkwright.plan.WireToOrder;
+import linkwright.standing.Standing;
+import linkwright.standing.WireStand;
 
 /**
  * Wire that an open job still lacks.
