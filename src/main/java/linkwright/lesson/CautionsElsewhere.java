@@ -32,12 +32,7 @@ final class CautionsElsewhere {
           EnumSet.of(Hazard.PICKLES, Hazard.CHEMICALS, Hazard.TUMBLES),
           EnumSet.of(Hazard.DRAWS, Hazard.ROLLS, Hazard.TWISTS),
           EnumSet.of(
-              Hazard.CUTS,
-              Hazard.FILES,
-              Hazard.DUST,
-              Hazard.HAMMERS,
-              Hazard.SPINS,
-              Hazard.DRILLS));
+              Hazard.CUTS, Hazard.FILES, Hazard.DUST, Hazard.HAMMERS, Hazard.SPINS, Hazard.DRILLS));
 
   /** So many words in common, and two cards may warn of the same. */
   private static final int SAME = 2;

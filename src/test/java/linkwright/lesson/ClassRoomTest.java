@@ -24,7 +24,8 @@ class ClassRoomTest {
     one.add(missed(6, "rope/2", "stubborn"));
     List<Learner.QuestionPut> other = List.of(missed(0, "rope/1", "common"));
     List<ClassRoom.Missed> worst =
-        ClassRoom.worst(List.of(seat("a", one), seat("b", other), seat("c", other), seat("d", other)));
+        ClassRoom.worst(
+            List.of(seat("a", one), seat("b", other), seat("c", other), seat("d", other)));
     assertThat(worst).extracting(ClassRoom.Missed::item).containsExactly("common", "stubborn");
     assertThat(worst).extracting(ClassRoom.Missed::times).containsExactly(3, 2);
   }
