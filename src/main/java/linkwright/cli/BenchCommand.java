@@ -70,7 +70,7 @@ final class BenchCommand implements Callable<Integer> {
     }
     if (!changes.isEmpty()) {
       Reference reference = Library.load(root.home()).reference();
-      Optional<String> wrong = BenchFile.wrong(changes, reference);
+      Optional<String> wrong = BenchFile.wrong(root.home(), changes, reference);
       if (wrong.isPresent()) {
         return root.wrong(wrong.get());
       }

@@ -153,10 +153,11 @@ final class BenchEdit {
     line.append(key).append(": ");
     if (LISTS.contains(key)) {
       line.append('[');
-      String[] items = value.split(",", -1);
+      String[] items = bare(value, '[', ']').split(",", -1);
       for (int i = 0; i < items.length; i++) {
+        String item = items[i].strip();
         line.append(i == 0 ? "" : ", ");
-        YamlScalar.quoted(line, items[i].strip());
+        YamlScalar.quoted(line, bare(bare(item, '"', '"'), '\'', '\''));
       }
       line.append(']');
     } else if (value.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} ./%-]*")) {
@@ -165,5 +166,13 @@ final class BenchEdit {
       YamlScalar.quoted(line, value.strip());
     }
     return line.toString();
+  }
+
+  /** What is typed with or without the marks that the file has around it. */
+  private static String bare(String typed, char open, char close) {
+    int last = typed.length() - 1;
+    return last > 0 && typed.charAt(0) == open && typed.charAt(last) == close
+        ? typed.substring(1, last)
+        : typed;
   }
 }

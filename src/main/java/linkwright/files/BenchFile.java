@@ -57,6 +57,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
           PriceList.MARGIN,
           PriceList.TAX);
 
+  private static final String CURRENCY = "prices.currency";
   private static final String METAL_PRICE = "prices." + PriceList.METAL_PER_G + ".";
 
   /**
@@ -189,9 +190,24 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
         .orElse(key);
   }
 
-  /** What is wrong with changes that were typed, whatever stands in the file. */
-  public static Optional<String> wrong(Map<String, String> changes, Reference reference) {
-    String text = "format: 1\n";
+  /**
+   * What is wrong with changes that were typed, whatever else stands in the file; only the currency
+   * of a price may stand there already.
+   */
+  public static Optional<String> wrong(
+      Home home, Map<String, String> changes, Reference reference) {
+    String priced = BenchEdit.set("", CURRENCY, "EUR");
+    return wrongIn(priced, changes, reference)
+        .or(
+            () ->
+                load(home).bench().prices().equals(OwnPrices.NONE)
+                    ? wrongIn("format: 1\n", changes, reference)
+                    : Optional.empty());
+  }
+
+  private static Optional<String> wrongIn(
+      String before, Map<String, String> changes, Reference reference) {
+    String text = before;
     for (Map.Entry<String, String> each : changes.entrySet()) {
       text = BenchEdit.set(text, each.getKey(), each.getValue());
     }
@@ -226,7 +242,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
             from.group("flame", "the flame").map(BenchFile::flame).orElse(Flame.NOT_SAID),
             from.group("pickle", "the pickle").map(BenchFile::pickle).orElse(Pickle.NOT_SAID),
             from.groups("solders", "a solder").stream().map(BenchFile::solder).toList(),
-            from.group("prices", "the prices")
+            from.group("prices", "the price list")
                 .map(prices -> prices(prices, priced))
                 .orElse(OwnPrices.NONE),
             all(from, "losses", "the losses", BenchFile::share),

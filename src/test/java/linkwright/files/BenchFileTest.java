@@ -89,6 +89,38 @@ class BenchFileTest {
     assertThat(file).content().doesNotContain("sterlin");
   }
 
+  @Test
+  void a_typed_price_goes_by_the_currency_that_stands_in_the_file() throws IOException {
+    Home home = new Home(folder);
+    assertThat(wrong(home, "prices.hour", "50").orElse(""))
+        .isEqualTo(
+            "The price list has no \"currency\"."
+                + " Write currency: EUR; without it a price is a bare number.");
+    assertThat(wrong(home, "prices.our", "50").orElse("")).contains("Did you mean hour?");
+    Files.writeString(
+        folder.resolve("bench.yaml"), "format: 1\nprices: {currency: USD, hour: 40}\n");
+    assertThat(wrong(home, "prices.hour", "50")).isEmpty();
+    assertThat(wrong(home, "prices.metal-per-g.gold-585", "61")).isEmpty();
+    assertThat(wrong(home, "prices.metal-per-g.sterlin", "1").orElse(""))
+        .contains("Did you mean sterling?");
+    assertThat(wrong(home, "prices.our", "50").orElse("")).contains("Did you mean hour?");
+  }
+
+  @Test
+  void a_list_is_read_with_or_without_its_brackets() {
+    for (String typed : List.of("[Wren, \"Sal\"]", "Wren, Sal")) {
+      String text = BenchEdit.set("", "persons", typed);
+      OwnBench bench = BenchFile.of(ToldOfFile.file(text)).bench();
+      assertThat(bench.persons()).as(typed).containsExactly("Wren", "Sal");
+    }
+    String plate = BenchEdit.set("", "plate", "[1.2 mm, 1.1 mm]");
+    assertThat(BenchFile.of(ToldOfFile.file(plate)).bench().plateMm()).containsExactly(1.2, 1.1);
+  }
+
+  private static Optional<String> wrong(Home home, String key, String value) {
+    return BenchFile.wrong(home, Map.of(key, value), Shipped.reference());
+  }
+
   private static Optional<String> change(Home home, String key, String value) {
     return BenchFile.change(home, Map.of(key, value), Shipped.reference()).problem();
   }
