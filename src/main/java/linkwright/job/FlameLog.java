@@ -72,7 +72,7 @@ public record FlameLog(
   }
 
   private FlameLog worked(StepId step, Entry entry, Course before) {
-    Heat heat = new Heat(entry.id(), notBefore(entry.at()), heats() + 1, said.size());
+    Heat heat = new Heat(entry.id(), notBefore(entry.at()), entry.at(), heats() + 1, said.size());
     return isTakenOut(step, entry.fact(), heat, before)
         ? new FlameLog(said, worked, plus(takenOut, step, heat), ended)
         : new FlameLog(said, plus(worked, step, heat), takenOut, ended);
@@ -82,7 +82,8 @@ public record FlameLog(
   private boolean isTakenOut(StepId step, Fact fact, Heat heat, Course before) {
     boolean counts = fact instanceof Fact.PiecesThrough || fact instanceof Fact.StepDone;
     boolean waited = !before.waits().at(step).isEmpty();
-    boolean sameAct = takenOut.containsKey(step) && takenOut.get(step).at().equals(heat.at());
+    boolean sameAct =
+        takenOut.containsKey(step) && takenOut.get(step).written().equals(heat.written());
     return counts && (waited || sameAct);
   }
 

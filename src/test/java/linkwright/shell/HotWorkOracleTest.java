@@ -224,7 +224,7 @@ class HotWorkOracleTest {
 
   /** No word of a flame may hide behind another that only seems to be later. */
   @ParameterizedTest
-  @ValueSource(longs = {11, 12, 13, 14, 15, 16})
+  @ValueSource(longs = {11, 12, 13, 14, 15, 16, 36})
   void whatever_the_clock_is_set_to_no_flame_is_forgotten(long seed) throws IOException {
     walk(seed, true);
   }
