@@ -62,11 +62,8 @@ public final class WeighPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    // A closed job asks for nothing more; what can be done with it comes first.
-    List<Act> acts =
-        new ArrayList<>(closed(model) ? List.of(Act.MAKE_AGAIN, Act.REOPEN) : List.of());
-    acts.addAll(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS));
-    acts.addAll(closed(model) ? List.of() : List.of(Act.CLOSE));
+    List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS));
+    acts.addAll(closed(model) ? List.of(Act.REOPEN, Act.MAKE_AGAIN) : List.of(Act.CLOSE));
     if (TypedBefore.any(model)) {
       acts.add(Act.KEEP_FOR_ALL);
     }
