@@ -120,6 +120,6 @@ class WordsTest {
   void american_readers_read_their_own_words_and_degrees() {
     String text = "Charcoal smoulders on above 400 to 500 °C; residual-current switch, petrol.";
     assertThat(Wording.fill(text, Map.of(), UnitStyle.INCH, TradeWords.AMERICAN))
-        .isEqualTo("Charcoal smolders on above 752 to 932 °F; ground-fault interrupter, gasoline.");
+        .isEqualTo("Charcoal smolders on above 750 to 930 °F; ground-fault interrupter, gasoline.");
   }
 }

@@ -151,6 +151,7 @@ class EveningTest {
     lesson();
     assertThat(asks()).as("nor when she comes again").isFalse();
     now = now.plus(Duration.ofDays(1));
+    model = performer.take(model, new Message.Ticked(now, now, Optional.empty()));
     lesson();
     assertThat(asks()).as("on the next day").isTrue();
   }
