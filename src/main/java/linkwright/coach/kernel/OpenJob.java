@@ -95,18 +95,7 @@ public record OpenJob(
 
   /** The same with what follows from another handbook. */
   public OpenJob seenWith(Handbook handbook) {
-    return new OpenJob(
-        slug,
-        device,
-        entries,
-        state,
-        lookOnly,
-        told,
-        drafts,
-        Standing.of(state, handbook),
-        doubtful,
-        words,
-        earlier);
+    return with(state, drafts, Standing.of(state, handbook), words);
   }
 
   /** How it will stand once that is entered. */
@@ -118,37 +107,15 @@ public record OpenJob(
 
   /** The same with its entries in other words. */
   OpenJob in(Settings settings, Handbook handbook) {
-    return new OpenJob(
-        slug,
-        device,
-        entries,
-        state,
-        lookOnly,
-        told,
-        drafts,
-        standing,
-        doubtful,
-        BookWords.of(entries, new BookTitles(handbook, state.course().routine()), settings),
-        earlier);
+    BookTitles titles = new BookTitles(handbook, state.course().routine());
+    return with(state, drafts, standing, BookWords.of(entries, titles, settings));
   }
 
   /** The same with its timers by the steady clock; those that ran before go on as they did. */
   public OpenJob steadied(Timers ran, Model model) {
-    return new OpenJob(
-        slug,
-        device,
-        entries,
-        state.with(
-            state
-                .timers()
-                .steadied(ran, model.bench().mind().moves(), model.now(), model.steady())),
-        lookOnly,
-        told,
-        drafts,
-        standing,
-        doubtful,
-        words,
-        earlier);
+    Timers steadied =
+        state.timers().steadied(ran, model.bench().mind().moves(), model.now(), model.steady());
+    return with(state.with(steadied), drafts, standing, words);
   }
 
   /** Which cautions were met, in this book and in all others. */
@@ -175,7 +142,13 @@ public record OpenJob(
     } else {
       kept.put(form, texts);
     }
+    return with(state, kept, standing, words);
+  }
+
+  /** The same book, with what is known or typed of it otherwise. */
+  private OpenJob with(
+      JobState known, Map<String, Map<String, String>> typed, Standing figures, BookWords said) {
     return new OpenJob(
-        slug, device, entries, state, lookOnly, told, kept, standing, doubtful, words, earlier);
+        slug, device, entries, known, lookOnly, told, typed, figures, doubtful, said, earlier);
   }
 }
