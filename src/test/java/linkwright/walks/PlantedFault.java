@@ -1,9 +1,11 @@
 package linkwright.walks;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.regex.Matcher;
@@ -36,11 +38,31 @@ final class PlantedFault implements FailPoint.Happening {
     if (name.equals("before-show")) {
       whole = Files.readString(book());
       int lastLine = whole.lastIndexOf('\n', whole.length() - 2) + 1;
-      Files.writeString(
-          book(), late ? whole.substring(0, lastLine) : whole + again(whole.substring(lastLine)));
+      if (late) {
+        cutTo(whole.substring(0, lastLine));
+      } else {
+        append(again(whole.substring(lastLine)));
+      }
     } else if (name.equals("before-write") && !whole.isEmpty()) {
-      Files.writeString(book(), whole);
+      String left = Files.readString(book());
+      if (left.length() < whole.length()) {
+        append(whole.substring(left.length()));
+      } else {
+        cutTo(whole);
+      }
     }
+  }
+
+  // Each in one step: a kill between emptying a book and filling it would be another fault.
+
+  private static void cutTo(String text) throws IOException {
+    try (FileChannel book = FileChannel.open(book(), StandardOpenOption.WRITE)) {
+      book.truncate(text.getBytes(StandardCharsets.UTF_8).length);
+    }
+  }
+
+  private static void append(String text) throws IOException {
+    Files.writeString(book(), text, StandardOpenOption.APPEND);
   }
 
   /** The entry after a line that says the same: its check is right, its number the next. */
