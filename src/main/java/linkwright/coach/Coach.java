@@ -13,6 +13,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Presses;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Turn;
@@ -334,7 +335,7 @@ public final class Coach implements MessageCases<Turn> {
       return Optional.of(Act.ACROSS);
     }
     KeyMap keys = model.settings().keys();
-    return keys.find(key, place.acts(model)).or(() -> keys.find(key, EverywhereActs.ALL));
+    return keys.find(key, AskedOnce.acts(place, model)).or(() -> keys.find(key, EverywhereActs.ALL));
   }
 
   static Turn key(Model model, Key key) {
@@ -355,7 +356,7 @@ public final class Coach implements MessageCases<Turn> {
     if (AcrossRoom.ends(model, key)) {
       return EverywhereActs.act(model, Act.ACROSS);
     }
-    Optional<Act> act = model.settings().keys().find(key, place.acts(model));
+    Optional<Act> act = model.settings().keys().find(key, AskedOnce.acts(place, model));
     if (act.isPresent()) {
       return HotWorkGate.act(model, place, act.get());
     }
@@ -388,7 +389,7 @@ public final class Coach implements MessageCases<Turn> {
     if (act == Act.TO_DUE && DueWaits.next(model).isPresent()) {
       return DueWaits.go(model);
     }
-    if (place.acts(model).contains(act)) {
+    if (AskedOnce.acts(place, model).contains(act)) {
       return HotWorkGate.act(model, place, act);
     }
     return EverywhereActs.ALL.contains(act)

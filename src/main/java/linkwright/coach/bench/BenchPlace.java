@@ -11,7 +11,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.kernel.undo.Undo;

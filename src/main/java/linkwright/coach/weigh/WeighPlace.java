@@ -20,7 +20,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
