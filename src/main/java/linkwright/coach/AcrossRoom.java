@@ -43,7 +43,8 @@ final class AcrossRoom {
   static boolean shown(Model model) {
     Place place = Places.of(model);
     return model.settings().across()
-        && of(model, place, AskedOnce.acts(place, model), AskedOnce.content(place, model)).isPresent();
+        && of(model, place, AskedOnce.acts(place, model), AskedOnce.content(place, model))
+            .isPresent();
   }
 
   /** Whether that key ends it. */

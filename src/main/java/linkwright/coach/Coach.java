@@ -13,11 +13,11 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Presses;
-import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
@@ -335,7 +335,8 @@ public final class Coach implements MessageCases<Turn> {
       return Optional.of(Act.ACROSS);
     }
     KeyMap keys = model.settings().keys();
-    return keys.find(key, AskedOnce.acts(place, model)).or(() -> keys.find(key, EverywhereActs.ALL));
+    return keys.find(key, AskedOnce.acts(place, model))
+        .or(() -> keys.find(key, EverywhereActs.ALL));
   }
 
   static Turn key(Model model, Key key) {
