@@ -84,7 +84,8 @@ public final class Pages {
                     Clock.running(wait.run().left(model.steady()).toSeconds()),
                     wait.run().rings(model.steady()),
                     !model.settings().isOn("flash") || model.steady().getEpochSecond() % 2 == 0,
-                    ""))
+                    "",
+                    wait.isWatch()))
         .toList();
   }
 
