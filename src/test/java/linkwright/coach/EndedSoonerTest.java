@@ -2,6 +2,7 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
 import java.util.List;
 import linkwright.coach.form.Offered;
 import linkwright.job.Fact;
@@ -28,6 +29,23 @@ class EndedSoonerTest {
     Fact.TimerAnswered ended = all.get(all.size() - 1);
     assertThat(ended.how()).isEqualTo(WaitEnd.REASON);
     assertThat(ended.reason()).isEqualTo("done sooner: bright all over");
+  }
+
+  @Test
+  void what_follows_a_reason_stands_there_and_the_title_holds_no_countdown() {
+    Bencher bench = ending("bench-batch");
+    String title = bench.form().title();
+    bench.press("right");
+    assertThat(bench.form().text("then")).isEqualTo("the wait is over");
+    bench.press("right", "right", "right").pass(Duration.ofMinutes(2));
+    assertThat(bench.form().text("why")).isEqualTo("begun by mistake");
+    assertThat(bench.form().text("then")).isEqualTo("it waits again");
+    assertThat(bench.form().title()).isEqualTo(title).contains("runs till ");
+    bench.press("enter", "left");
+    assertThat(bench.form().text("then")).isEqualTo("the wait is over");
+    bench.press("ctrl-k");
+    List<Fact.TimerAnswered> all = bench.entered(Fact.TimerAnswered.class);
+    assertThat(all.get(all.size() - 1).reason()).isEqualTo("begun by mistake");
   }
 
   @Test
