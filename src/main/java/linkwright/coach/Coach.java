@@ -205,7 +205,9 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn othersRead(Message.OthersRead message) {
-    Model read = model.withBench(message.device(), message.books());
+    Model read =
+        Clocks.told(
+            model.withBench(message.device(), message.books()), model.bench(), message.books());
     return FlamesElsewhere.isAsked(model)
         ? FlamesElsewhere.answered(model, read)
         : OneSitting.here(Turn.to(HotWorkGate.first(FlamesElsewhere.noted(model, read))));
