@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import linkwright.coach.form.Offered;
 import linkwright.job.Fact;
+import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
+import linkwright.routine.Stage;
 import linkwright.view.Scenes;
 import org.junit.jupiter.api.Test;
 
@@ -18,6 +21,51 @@ class EndedSoonerTest {
 
   private static List<String> reasons(Bencher bench) {
     return bench.form().fields().get(0).choices().stream().map(Offered::id).toList();
+  }
+
+  /** Four of six links in the pickle, the flame lit. */
+  private static Bencher pickling() {
+    Bencher bench = Bencher.withTheDemo().press("enter").toSolder(6);
+    return bench.type("4").press("space").goTo("pickle-links").press("space");
+  }
+
+  private static Optional<TimerRun> running(Bencher bench) {
+    return bench.model().timers().next();
+  }
+
+  private static long left(Bencher bench) {
+    return running(bench).orElseThrow().left(bench.model().steady()).toSeconds();
+  }
+
+  @Test
+  void begun_by_mistake_it_is_ended_and_they_wait_again() {
+    Bencher bench = pickling();
+    bench.press("esc", "m", "enter").type("begun by mistake").press("ctrl-k", "esc", "b");
+    assertThat(running(bench)).isEmpty();
+    bench.press("a");
+    assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).as("not through").isZero();
+    assertThat(left(bench)).as("they go in first").isEqualTo(480);
+  }
+
+  @Test
+  void a_look_that_is_struck_lets_it_run_on_from_when_they_went_in() {
+    Bencher bench = pickling();
+    bench.pass(Duration.ofMinutes(3)).press("d");
+    assertThat(running(bench)).isEmpty();
+    bench.pass(Duration.ofMinutes(1)).press("esc", "k", "x").type("not clean").press("ctrl-k");
+    assertThat(bench.entered(Fact.Struck.class)).hasSize(1);
+    assertThat(left(bench)).isBetween(200L, 240L);
+    bench.press("esc", "b", "a");
+    assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).as("they stay in").isZero();
+  }
+
+  @Test
+  void taken_over_by_another_it_is_over() {
+    Bencher bench = pickling();
+    bench.press("esc", "m", "enter").type("looked at by Ann").press("ctrl-k");
+    assertThat(running(bench)).as("asked which of the two").isPresent();
+    bench.type("the wait is over").press("ctrl-k", "esc", "b", "a");
+    assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
   }
 
   @Test
