@@ -99,11 +99,7 @@ public final class BenchPlace implements Place {
     AtBench.of(model)
         .map(at -> actsAt(model, at))
         .ifPresent(here -> acts.addAll(acts.isEmpty() ? here : here.subList(1, here.size())));
-    boolean number = !screen.digits().isEmpty() || screen.ask() instanceof BenchAsk.Sure;
-    if (number && !acts.contains(Act.LEAVE_QUESTION)) {
-      // What stands there is given up before the bench is left.
-      acts.add(Act.LEAVE_QUESTION);
-    }
+    acts.addAll(TypedNumber.givenUp(screen, acts));
     acts.addAll(
         List.of(
             Act.NEXT_STEP,
@@ -327,8 +323,7 @@ public final class BenchPlace implements Place {
               ? "the next page"
               : "why and what may go wrong";
       case DRAWN -> drawn ? DrawnContent.next(model, screen(model)) : act.words();
-      case LEAVE_QUESTION ->
-          screen(model).digits().isEmpty() ? act.words() : "take the number away";
+      case LEAVE_QUESTION -> TypedNumber.says(screen(model), act);
       default -> act.words();
     };
   }

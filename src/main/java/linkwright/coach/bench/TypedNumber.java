@@ -1,5 +1,6 @@
 package linkwright.coach.bench;
 
+import java.util.List;
 import java.util.Set;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
@@ -15,6 +16,18 @@ final class TypedNumber {
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.BEGIN_ONE, Act.REDO, Act.SCRAP, Act.TAKE);
 
   private TypedNumber() {}
+
+  /** A number that stands there is given up before the bench is left. */
+  static List<Act> givenUp(BenchHeld screen, List<Act> acts) {
+    return standing(screen).isEmpty() || acts.contains(Act.LEAVE_QUESTION)
+        ? List.of()
+        : List.of(Act.LEAVE_QUESTION);
+  }
+
+  /** What leaving does, in words: where nothing else is asked, it takes the number away. */
+  static String says(BenchHeld screen, Act leave) {
+    return screen.digits().isEmpty() ? leave.words() : "take the number away";
+  }
 
   /** The turn, with that told if the number is gone with it and counted nothing. */
   static Turn told(Model before, Act act, Turn turn) {
