@@ -355,12 +355,10 @@ public final class BenchPlace implements Place {
     if (screen.ask() instanceof BenchAsk.Why why) {
       return underCautions(model, BenchFault.answer(model, why, key));
     }
-    Optional<AtBench> open = AtBench.of(model);
-    if (screen.ask() instanceof BenchAsk.Passing asked && open.isPresent()) {
-      return BenchPassing.answered(model, open.get(), asked, key);
-    }
-    if (screen.ask() instanceof BenchAsk.WhenAgain asked && open.isPresent()) {
-      return BenchPassing.answered(model, open.get(), asked, key);
+    Optional<Turn> answered =
+        AtBench.of(model).flatMap(at -> BenchPassing.answered(model, at, screen.ask(), key));
+    if (answered.isPresent()) {
+      return answered.get();
     }
     if (screen.ask() instanceof BenchAsk.Looking) {
       return Turn.to(model);
