@@ -161,7 +161,8 @@ public final class Coach implements MessageCases<Turn> {
         OpenJob.of(message, handbook, model.settings()).steadied(model.ran(message.slug()), model);
     Model next = model.with(handbook).with(job).with(new Writing.Nothing());
     if (readAnew) {
-      return Places.of(model).readAnew(next);
+      Optional<Turn> overtaken = FailedWrite.overtaken(model, next);
+      return overtaken.isPresent() ? overtaken.get() : Places.of(model).readAnew(next);
     }
     if (message.lookOnly()) {
       next = next.trouble(LookRound.whyToLook(message.told()));
