@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import linkwright.coach.kernel.BenchBook;
-import linkwright.coach.kernel.BenchNow;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -53,12 +52,12 @@ final class Clocks {
         "");
   }
 
-  /** The same of the other books, as each is read for the first time. */
-  static Model told(Model model, BenchNow before, List<BenchBook> books) {
-    Model next = model;
-    for (BenchBook book : books) {
+  /** With the other books as they were read now, the same told of each that is new. */
+  static Model read(Model model, Message.OthersRead message) {
+    Model next = model.withBench(message.device(), message.books());
+    for (BenchBook book : message.books()) {
       boolean here = model.job().filter(open -> open.slug().equals(book.slug())).isPresent();
-      if (!here && !book.closed() && before.known(book.slug()).isEmpty()) {
+      if (!here && !book.closed() && model.bench().known(book.slug()).isEmpty()) {
         next =
             told(
                 next,

@@ -206,9 +206,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn othersRead(Message.OthersRead message) {
-    Model read =
-        Clocks.told(
-            model.withBench(message.device(), message.books()), model.bench(), message.books());
+    Model read = Clocks.read(model, message);
     return FlamesElsewhere.isAsked(model)
         ? FlamesElsewhere.answered(model, read)
         : OneSitting.here(Turn.to(HotWorkGate.first(FlamesElsewhere.noted(model, read))));
