@@ -162,7 +162,8 @@ public final class Coach implements MessageCases<Turn> {
         OpenJob.of(message, handbook, model.settings()).steadied(model.ran(message.slug()), model);
     Model next = model.with(handbook).with(job).with(new Writing.Nothing());
     if (readAnew) {
-      return Places.of(model).readAnew(next);
+      Optional<Turn> overtaken = FailedWrite.overtaken(model, next);
+      return overtaken.isPresent() ? overtaken.get() : Places.of(model).readAnew(next);
     }
     if (message.lookOnly()) {
       next = next.trouble(LookRound.whyToLook(message.told()));
@@ -206,7 +207,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn othersRead(Message.OthersRead message) {
-    Model read = model.withBench(message.device(), message.books());
+    Model read = Clocks.read(model, message);
     return FlamesElsewhere.isAsked(model)
         ? FlamesElsewhere.answered(model, read)
         : OneSitting.here(Turn.to(HotWorkGate.first(FlamesElsewhere.noted(model, read))));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -125,7 +126,8 @@ final class HotWorkGate {
 
   /** The end, with what is to be said of flame and watch. */
   static Effect.Leave leave(Model model) {
-    return new Effect.Leave(HotWorkWords.parting(model));
+    String typed = BenchAnswers.typed(model);
+    return new Effect.Leave((HotWorkWords.parting(model) + typed).strip());
   }
 
   /** What was found open when the program began is asked about before all else. */

@@ -61,7 +61,8 @@ public final class Pages {
 
   /** The job's name, and at every place of it whether anything can be entered. */
   private static String name(OpenJob open) {
-    return open.state().course().name() + (open.lookOnly() ? ", looked at only" : "");
+    String name = open.state().course().name();
+    return (name.isBlank() ? open.slug() : name) + (open.lookOnly() ? ", looked at only" : "");
   }
 
   /** What only the places of the job lead to. */
@@ -86,7 +87,8 @@ public final class Pages {
                     Clock.running(wait.run().left(model.steady()).toSeconds()),
                     wait.run().rings(model.steady()),
                     !model.settings().isOn("flash") || model.steady().getEpochSecond() % 2 == 0,
-                    ""))
+                    "",
+                    wait.isWatch()))
         .toList();
   }
 
