@@ -359,17 +359,11 @@ public final class Coach implements MessageCases<Turn> {
       return EverywhereActs.act(model, Act.ACROSS);
     }
     Optional<Act> act = model.settings().keys().find(key, AskedOnce.acts(place, model));
-    if (act.isPresent()) {
-      return HotWorkGate.act(model, place, act.get());
-    }
-    if (place.takesEveryKey()) {
+    if (act.isEmpty() && place.takesEveryKey()) {
       return place.typed(model, key);
     }
-    return model
-        .settings()
-        .keys()
-        .find(key, EverywhereActs.ALL)
-        .map(common -> HotWorkGate.act(model, place, common))
+    return act.or(() -> model.settings().keys().find(key, EverywhereActs.ALL))
+        .map(found -> HotWorkGate.act(model, place, found))
         .orElseGet(() -> typed(model, place, key));
   }
 
