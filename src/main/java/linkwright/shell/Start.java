@@ -13,6 +13,7 @@ import linkwright.coach.kernel.Settings;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.Problem;
+import linkwright.shell.remembered.RememberedHands;
 import linkwright.standing.Handbook;
 import linkwright.terminal.Display;
 import linkwright.view.Screens;

@@ -34,7 +34,8 @@ import linkwright.job.JobState;
 import linkwright.job.Timers;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
-import linkwright.shell.TaughtFields.Came;
+import linkwright.shell.remembered.RememberedHands;
+import linkwright.shell.remembered.TaughtFields.Came;
 import linkwright.standing.Handbook;
 
 /**

@@ -26,6 +26,7 @@ import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.shell.remembered.RememberedHands;
 import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

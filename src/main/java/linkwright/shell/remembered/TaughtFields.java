@@ -1,4 +1,4 @@
-package linkwright.shell;
+package linkwright.shell.remembered;
 
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.books.BookLine;
-import linkwright.books.facts.FactCodecs;
+import linkwright.books.EntryLines;
 import linkwright.drawer.JobMetal;
 import linkwright.drawer.Taking;
 import linkwright.fit.EarlierJob;
@@ -19,6 +19,7 @@ import linkwright.hands.Pace;
 import linkwright.hands.StageResult;
 import linkwright.hands.TaughtJob;
 import linkwright.hands.Verdicts;
+import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.link.Pattern;
 import linkwright.standing.Handbook;
@@ -27,12 +28,18 @@ import linkwright.standing.Handbook;
  * What one book taught and took, as fields of a line and back. The job's name, which may be a
  * customer's, is not among them.
  */
-final class TaughtFields {
+public final class TaughtFields {
   private static final String KIND = "taught";
 
-  /** What a book came to. */
-  record Came(TaughtJob taught, List<Taking> takings, Optional<JobMetal> metal) {
-    Came {
+  /**
+   * What a book came to.
+   *
+   * @param taught what it taught
+   * @param takings what it took out of lots and gave back
+   * @param metal what the scale said of its metal; empty without one
+   */
+  public record Came(TaughtJob taught, List<Taking> takings, Optional<JobMetal> metal) {
+    public Came {
       takings = List.copyOf(takings);
     }
   }
@@ -119,7 +126,7 @@ final class TaughtFields {
     fields.put("metal", metal.metal());
     fields.put("out", metal.outG());
     fields.put("bought", metal.boughtMm3());
-    fields.put("in", FactCodecs.fields(metal.in()));
+    fields.put("in", EntryLines.line(new Entry(1, Instant.EPOCH, "hands", metal.in())).fields());
     metal.figures().ifPresent(figures -> fields.put("figures", figures));
     return fields;
   }
@@ -221,7 +228,11 @@ final class TaughtFields {
   }
 
   private static JobMetal account(Given from, String slug) {
-    Fact in = FactCodecs.fact("weighed-in", from.group("in").fields());
+    Fact in =
+        EntryLines.entry(
+                new BookLine(
+                    1, Instant.EPOCH, "hands", "weighed-in", from.group("in").fields()))
+            .fact();
     if (!(in instanceof Fact.WeighedIn weighed)) {
       throw new IllegalArgumentException("nothing that was weighed in");
     }

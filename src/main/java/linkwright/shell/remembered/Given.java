@@ -1,4 +1,4 @@
-package linkwright.shell;
+package linkwright.shell.remembered;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,4 +1,4 @@
-package linkwright.shell;
+package linkwright.shell.remembered;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -30,7 +30,7 @@ import linkwright.standing.Handbook;
  * all books again. It is never the truth: what it says holds only while program, data files and all
  * bytes of the book are those it was reckoned from, and without it everything is reckoned anew.
  */
-final class RememberedHands {
+public final class RememberedHands {
   private static final String NAME = "hands.known";
   private static final String MADE_BY = "made-by";
   private static final String BOOK = "book";
@@ -64,7 +64,7 @@ final class RememberedHands {
   }
 
   /** How many books' teaching is remembered in a folder, in a sentence. */
-  static String told(Home home) {
+  public static String told(Home home) {
     Path file = home.folder().resolve(NAME);
     try {
       boolean there = Files.isRegularFile(file) && Files.size(file) <= LONGEST;
@@ -82,7 +82,7 @@ final class RememberedHands {
   }
 
   /** Nothing is remembered, and nothing will be. */
-  static RememberedHands nothing(Home home) {
+  public static RememberedHands nothing(Home home) {
     return new RememberedHands(home, Optional.empty(), Map.of());
   }
 
@@ -92,7 +92,7 @@ final class RememberedHands {
    * @param madeBy what tells this program and its data from others; empty where nothing does, and
    *     nothing is remembered then
    */
-  static RememberedHands of(Home home, Optional<String> madeBy) {
+  public static RememberedHands of(Home home, Optional<String> madeBy) {
     Map<String, BookLine> known = new LinkedHashMap<>();
     Path file = home.folder().resolve(NAME);
     try {
@@ -111,14 +111,14 @@ final class RememberedHands {
   }
 
   /** What is remembered of a book as it lies there; empty where it has to be read. */
-  Optional<TaughtFields.Came> of(Path book, String slug, Handbook handbook) {
+  public Optional<TaughtFields.Came> of(Path book, String slug, Handbook handbook) {
     BookLine line = known.get(slug);
     if (line == null) {
       return Optional.empty();
     }
     Optional<TaughtFields.Came> came =
         bytes(book)
-            .filter(now -> Long.valueOf(now.length()).equals(line.fields().get(BYTES)))
+            .filter(now -> line.fields().get(BYTES) instanceof Long length && length == now.length())
             .filter(now -> now.check().equals(line.fields().get(CHECK)))
             .flatMap(now -> TaughtFields.came(line, slug, now.jobName(), handbook));
     if (came.isPresent()) {
@@ -128,7 +128,7 @@ final class RememberedHands {
   }
 
   /** Remembers what a book came to that was read. */
-  void remember(Path book, TaughtFields.Came came, Handbook handbook) {
+  public void remember(Path book, TaughtFields.Came came, Handbook handbook) {
     if (madeBy.isEmpty()) {
       return;
     }
@@ -158,7 +158,7 @@ final class RememberedHands {
   }
 
   /** Writes what was learnt, if any was; where it cannot be, all is read once more next time. */
-  synchronized void save() {
+  public synchronized void save() {
     if (madeBy.isEmpty() || !learnt) {
       return;
     }
@@ -200,7 +200,7 @@ final class RememberedHands {
    * What tells this program and the user's own data from others: where it lies, how large and how
    * old its files are. Empty for a program that is no one file: nobody could see it change.
    */
-  static Optional<String> madeBy(Home home) {
+  public static Optional<String> madeBy(Home home) {
     try {
       CodeSource source = RememberedHands.class.getProtectionDomain().getCodeSource();
       if (source == null) {
