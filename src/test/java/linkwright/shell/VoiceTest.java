@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.stream.Stream;
 import javax.sound.sampled.AudioInputStream;
@@ -20,6 +21,7 @@ import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Figure;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Prose;
+import linkwright.coach.content.Question;
 import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Message;
@@ -75,6 +77,35 @@ class VoiceTest {
       bench.press("space", "space", "space");
     }
     throw new AssertionError("no caution was asked");
+  }
+
+  /** Whoever sees nothing hears each question of a lesson with every answer and its number. */
+  @Test
+  void a_question_is_heard_with_all_its_answers_by_their_numbers() {
+    Bencher bench = Bencher.atTheTray();
+    Page before = Pages.of(bench.model());
+    bench.take(new Message.Led(PlaceId.LESSON, "torch-practice own"));
+    int asked = 0;
+    for (int i = 0; i < 40 && asked < 12; i++) {
+      Page now = Pages.of(bench.model());
+      Optional<Question> question =
+          now.body().parts().stream()
+              .filter(Question.class::isInstance)
+              .map(Question.class::cast)
+              .findFirst();
+      if (question.isPresent()) {
+        asked++;
+        String heard = Utterances.between(before, now).get(0).text();
+        assertThat(heard).contains(question.get().asks());
+        question
+            .get()
+            .answers()
+            .forEach(answer -> assertThat(heard).contains(answer.key() + ": " + answer.says()));
+      }
+      before = now;
+      bench.press(question.isPresent() ? "1" : "space");
+    }
+    assertThat(asked).isEqualTo(12);
   }
 
   /**

@@ -8,6 +8,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
 import linkwright.coach.lookup.LookUpItem;
 import linkwright.routine.TradeWords;
@@ -30,7 +32,7 @@ final class WalkHelp {
   /** All words, or that one: a word of the walk first, else one of the trade. */
   void tell(String word) {
     if (word.isEmpty()) {
-      lines.sayAll(WalkWord.help());
+      lines.sayAll(WalkWord.help(words(coach.model())));
       return;
     }
     Optional<WalkWord> own = WalkWord.of(word);
@@ -43,6 +45,14 @@ final class WalkHelp {
     } else {
       look(word);
     }
+  }
+
+  /** The words that do something: a rehearsal takes few, and without a job none is about one. */
+  private static List<WalkWord> words(Model model) {
+    boolean learns = model.job().isEmpty() && model.held().place() != PlaceId.REHEARSAL;
+    return RehearsedLine.words(model).stream()
+        .filter(word -> !learns || !word.isOfJob())
+        .toList();
   }
 
   /** Tells all that there is of one sort, or the sorts; false if it is the name of none. */

@@ -77,7 +77,14 @@ final class RoundLines {
 
   private static String bench(Model model) {
     return AtBench.of(model)
-        .map(at -> "step " + at.number() + ": " + at.step().title())
+        .map(
+            at ->
+                "step "
+                    + at.number()
+                    + ": "
+                    + (model.learning().hides(at.step().id())
+                        ? "to be said before it is shown"
+                        : at.step().title()))
         .orElse("its routine is missing");
   }
 
