@@ -97,7 +97,7 @@ enum WalkWord {
   REHEARSE("rehearse", "the steps dry; nothing is entered", Act.TO_REHEARSAL),
   STUDENT("student", "the report of the student at hand", Act.TO_STUDENT),
   CLASS("class", "all students at a glance", Act.TO_CLASS),
-  SETTINGS("settings", "units, trade words, colours", Act.TO_SETTINGS),
+  SETTINGS("settings", "units, trade words, looks", Act.TO_SETTINGS),
   BRIEF("brief", "one line a count; brief again: everything"),
   REPEAT("repeat", "tell the page once more"),
   WHERE("where", "where the job stands, place by place", Act.ROUND),
