@@ -14,7 +14,7 @@ import linkwright.coach.keys.Act;
 enum WalkWord {
   ALL("all", "all that wait come through", Act.ALL),
   REDO("redo", "one fails and is redone; redo 3: three", Act.REDO),
-  SCRAP("scrap", "one is lost; scrap 2: two", Act.SCRAP),
+  SCRAP("scrap", "one goes to scrap; scrap 2: two", Act.SCRAP),
   JOINTS("joints", "joints as you count them; joints failed 6; of 19", Act.TO_JOINTS),
   TAKE("take", "take from the redo pile, or again from the new ones", Act.TAKE),
   UNDO("undo", "take back what was entered here last; undo note, undo wire: there", Act.UNDO),

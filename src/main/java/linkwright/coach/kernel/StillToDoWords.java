@@ -56,6 +56,6 @@ public final class StillToDoWords {
             + left.spares()
             + " spare, "
             + Decimals.percent(left.lossShare(), 0)
-            + " being lost)";
+            + " being scrapped)";
   }
 }
