@@ -18,7 +18,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.fit.Proposal;
@@ -61,7 +61,7 @@ public final class TestsPlace implements Place {
       acts.add(held.drawn() ? 0 : acts.size(), Act.DRAWN);
     }
     acts.addAll(List.of(Act.TO_TRIAL, Act.TO_BENCH, Act.UNDO));
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override
