@@ -29,7 +29,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.TestPieces;
 
 /** Test pieces: logged, compared with the wish, the next proposed, one made the sample link. */

@@ -29,7 +29,7 @@ import linkwright.plan.LinksOfSize;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
 
