@@ -52,18 +52,11 @@ final class Frame {
   }
 
   private void head(Canvas canvas) {
-    boolean lit = !page.hotWork().isEmpty();
-    String wait = page.nextWait().map(next -> wait(canvas, next, lit)).orElse("");
-    boolean due = page.nextWait().filter(WaitShown::due).map(WaitShown::loud).orElse(false);
     String place = page.body().title();
-    int waitRoom = wait.isEmpty() ? 0 : Text.width(wait) + 2;
-    int roomWithout = canvas.width() - 2 - waitRoom - 2 - Text.width(place);
-    // Since when it is lit gives way to where one is.
-    boolean since = Text.width(page.hotWork()) <= roomWithout;
-    String flame = since || !lit ? page.hotWork() : page.hotWork().replaceFirst(" .*", "");
-    int hot = lit ? Text.width(flame) + 2 : 0;
-    int right = hot + waitRoom;
-    int room = canvas.width() - 2 - right;
+    int most = canvas.width() - 2 - Text.width(place) - 2;
+    List<Said> right = right(canvas, most);
+    int taken = right.stream().mapToInt(said -> Text.width(said.text()) + 2).sum();
+    int room = canvas.width() - 2 - taken;
     int jobRoom = room - Text.width(place) - 3;
     int after = 1;
     // The place is told whole before the job; a few letters of a name say nothing.
@@ -73,21 +66,72 @@ final class Frame {
       after = canvas.text(after, 0, " " + dot + " ", Tone.PLAIN);
     }
     canvas.text(after, 0, Math.max(0, room + 1 - after), place, Tone.PLAIN);
-    if (!wait.isEmpty()) {
-      canvas.right(canvas.width() - 1, 0, Text.width(wait), wait, due ? Tone.ALARM : Tone.ACCENT);
-    }
-    if (lit) {
-      int end = canvas.width() + 1 - right + hot - 2;
-      canvas.right(end, 0, hot - 2, flame, Tone.WARNING);
+    int end = canvas.width() - 1;
+    for (int i = right.size() - 1; i >= 0; i--) {
+      Said said = right.get(i);
+      canvas.right(end, 0, Text.width(said.text()), said.text(), said.tone());
+      end -= Text.width(said.text()) + 2;
     }
     page.chain()
         .ifPresent(
             chain -> new PiecesBlock(chain).draw(canvas.area(1, 1, canvas.width() - 2, 1), 0));
   }
 
-  private static String wait(Canvas canvas, WaitShown wait, boolean lit) {
+  /** What stands at the right of the first line. */
+  private record Said(String text, Tone tone) {}
+
+  /**
+   * The flame or the fire watch, then the other wait that ends first. Where both have no room since
+   * when it is lit goes first, then what is waited for, then how long; the safety of it never.
+   */
+  private List<Said> right(Canvas canvas, int most) {
+    List<WaitShown> waits = page.nextWaits();
+    if (!page.hotWork().isEmpty()) {
+      int named = narrow(canvas) ? 8 : 24;
+      String wait = waits.isEmpty() ? "" : wait(canvas, waits.get(0), named);
+      boolean since = Text.width(page.hotWork()) <= most - (wait.isEmpty() ? 0 : Text.width(wait) + 2);
+      String flame = since ? page.hotWork() : page.hotWork().replaceFirst(" .*", "");
+      List<Said> both = new ArrayList<>(List.of(new Said(flame, Tone.WARNING)));
+      waits.stream().limit(1).forEach(next -> both.add(new Said(wait, tone(next))));
+      return both;
+    }
+    if (waits.size() < 2) {
+      int named = narrow(canvas) ? 14 : 24;
+      return waits.stream().map(wait -> new Said(wait(canvas, wait, named), tone(wait))).toList();
+    }
+    WaitShown watch = waits.get(0);
+    WaitShown next = waits.get(1);
+    String whole = watch.name() + " " + watch.left();
+    String brief = "watch " + watch.left();
+    List<List<String>> ways =
+        List.of(
+            List.of(whole, wait(canvas, next, 24)),
+            List.of(whole, wait(canvas, next, 14)),
+            List.of(brief, wait(canvas, next, 8)),
+            List.of(brief, next.due() ? " due " : next.left()),
+            List.of(brief));
+    List<String> way =
+        ways.stream()
+            .filter(texts -> texts.stream().mapToInt(text -> Text.width(text) + 2).sum() - 2 <= most)
+            .findFirst()
+            .orElse(List.of(brief));
+    List<Said> said = new ArrayList<>();
+    for (int i = 0; i < way.size(); i++) {
+      said.add(new Said(way.get(i), tone(waits.get(i))));
+    }
+    return said;
+  }
+
+  private static Tone tone(WaitShown wait) {
+    return wait.due() && wait.loud() ? Tone.ALARM : Tone.ACCENT;
+  }
+
+  private static boolean narrow(Canvas canvas) {
+    return canvas.width() < 72;
+  }
+
+  private static String wait(Canvas canvas, WaitShown wait, int room) {
     String whose = wait.job().isEmpty() ? "" : ", " + wait.job();
-    int room = canvas.width() < 72 ? (lit ? 8 : 14) : 24;
     String name = Text.cut(wait.name() + whose, room, canvas.glyphs().cutMark());
     return wait.due() ? " " + name + " is due " : name + " " + wait.left();
   }

@@ -81,10 +81,13 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     return rows;
   }
 
-  /** A length as it is held, in the units that are shown. */
+  /** Lengths as they are held, in the units that are shown. */
   private String inUnits(String held) {
     return held.endsWith(" mm")
-        ? Length.read(held).map(mm -> length(mm.mm())).found().orElse(held)
+        ? Length.readList(held)
+            .map(all -> all.stream().map(mm -> length(mm.mm())).collect(Collectors.joining(", ")))
+            .found()
+            .orElse(held)
         : held;
   }
 

@@ -124,7 +124,7 @@ final class WeighContent {
   }
 
   private static Closing closing(Model model, OpenJob job) {
-    Optional<Routine> routine = model.handbook().walked(job.state());
+    Optional<Routine> routine = job.standing().walked();
     return job.standing()
         .counted()
         .plan()

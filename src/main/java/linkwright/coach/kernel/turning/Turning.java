@@ -1,10 +1,13 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.turning;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.content.Content;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.StillToDoWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 
@@ -42,8 +45,8 @@ public final class Turning {
   }
 
   /** The acts of a place, turning on among them where what it says has no room at once. */
-  public static List<Act> with(List<Act> acts, Model model, Content content) {
-    if (model.held().form().isPresent() || parts(model, content) <= 1) {
+  public static List<Act> with(List<Act> acts, Model model, Place place) {
+    if (model.held().form().isPresent() || parts(model, AskedOnce.content(place, model)) <= 1) {
       return acts;
     }
     List<Act> more = new ArrayList<>(acts);
