@@ -6,6 +6,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Page;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
+import linkwright.view.spelt.Spelt;
 
 /** Draws a page of the coach: a pure function of what it says, the room, the signs and the keys. */
 public final class Screens {
@@ -34,7 +35,7 @@ public final class Screens {
       AcrossView.draw(canvas, page.across().get(), here);
       return canvas.toGrid();
     }
-    Page spelt = Spelt.of(page, glyphs);
+    Page spelt = glyphs == Glyphs.ASCII ? Spelt.of(page, glyphs::spelt) : page;
     Frame frame = new Frame(spelt, here);
     Canvas body = frame.draw(canvas);
     new BodyView(glyphs, here, page.turns()).draw(body, spelt.body(), spelt.turned());

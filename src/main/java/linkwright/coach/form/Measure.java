@@ -1,6 +1,5 @@
 package linkwright.coach.form;
 
-import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.quantity.BareNumber;
@@ -25,7 +24,6 @@ public enum Measure {
   /** A stretch of time. */
   TIME;
 
-  private static final double MM_IN_INCH = 25.4;
   private static final Pattern EXAMPLE = Pattern.compile("\\{(mm|wire|g):([0-9.]+)\\}");
 
   /** What was typed, with the user's unit where a number came without one. */
@@ -51,20 +49,10 @@ public enum Measure {
           return Matcher.quoteReplacement(
               switch (found.group(1)) {
                 case "wire" -> units.wireExample(amount);
-                case "mm" -> units == UnitStyle.INCH ? inches(amount) : amount(found, units);
-                default -> amount(found, units);
+                case "mm" -> units.lengthExample(amount);
+                default -> SaidIn.units(found.group(2) + " " + found.group(1), units);
               });
         });
-  }
-
-  private static String amount(MatchResult found, UnitStyle units) {
-    return SaidIn.units(found.group(2) + " " + found.group(1), units);
-  }
-
-  /** As one says it: an example needs no more than two digits. */
-  private static String inches(double mm) {
-    double inches = mm / MM_IN_INCH;
-    return Decimals.upTo(inches, Math.max(0, 1 - (int) Math.floor(Math.log10(inches)))) + " in";
   }
 
   /** The text with amounts that were written in metric units in the user's. */

@@ -1,4 +1,4 @@
-package linkwright.view;
+package linkwright.view.spelt;
 
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -25,13 +25,10 @@ import linkwright.coach.form.Form;
  * A page in the signs of a place that has few: spelt before it is laid out, so that what takes more
  * columns there has them. What was typed stays as it is.
  */
-record Spelt(UnaryOperator<String> spelt) implements PartCases<Part> {
-  /** The page in those signs. */
-  static Page of(Page page, Glyphs glyphs) {
-    if (glyphs != Glyphs.ASCII) {
-      return page;
-    }
-    Spelt in = new Spelt(glyphs::spelt);
+public record Spelt(UnaryOperator<String> spelt) implements PartCases<Part> {
+  /** The page with each text that is said in it spelt so. */
+  public static Page of(Page page, UnaryOperator<String> spelt) {
+    Spelt in = new Spelt(spelt);
     return new Page(
         page.job(),
         new Content(page.body().title(), in.of(page.body().parts())),
