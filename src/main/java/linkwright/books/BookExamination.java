@@ -67,7 +67,9 @@ final class BookExamination {
     read.found()
         .ifPresent(
             book -> {
+              BookOpening.headless(book).ifPresent(problems::add);
               problems.addAll(book.problems());
+              problems.addAll(book.unknownKinds());
               whyOnlyToLook(path).ifPresent(why -> wrong(path, why));
               entries += book.lines().size();
               book.lines().stream()

@@ -42,6 +42,7 @@ public final class BookFile implements Closeable {
   private Set<BookReading.Name> names;
   private final Map<String, String> lastChecks;
   private boolean secondFormat;
+  private boolean changedElsewhere;
 
   BookFile(Path path, String device, BookScan scan, boolean secondFormat, BookOpening opened) {
     this.path = path;
@@ -143,6 +144,11 @@ public final class BookFile implements Closeable {
     return BookOpening.letGo(path, whyReadOnly);
   }
 
+  /** Whether an entry was refused for somebody else had a hand in the book: it is to be read anew. */
+  public synchronized boolean isChangedElsewhere() {
+    return changedElsewhere;
+  }
+
   /** The entries in use, in the order of the file; unchangeable. */
   public synchronized List<BookLine> lines() {
     return reading.lines();
@@ -168,6 +174,16 @@ public final class BookFile implements Closeable {
   /** Steps that the book names and its routine does not have, each where it first stands. */
   public synchronized List<Problem> unknownSteps(Function<String, Optional<Routine>> routines) {
     return StepNames.problems(path.toString(), rows, routines);
+  }
+
+  /** Kinds of the entries in use that mean nothing here, each where it first stands. */
+  public synchronized List<Problem> unknownKinds() {
+    return UnknownKinds.problems(
+        path.toString(),
+        rows.stream()
+            .filter(
+                row -> row.entry().map(BookReading.Name::of).filter(names::contains).isPresent())
+            .toList());
   }
 
   /** A number that this device has not given yet, not even to a line that can't be read now. */
@@ -202,6 +218,7 @@ public final class BookFile implements Closeable {
     try {
       writer.get().append(bytes);
     } catch (IOException trouble) {
+      changedElsewhere |= trouble instanceof BookWriter.ChangedMeanwhile;
       return Read.bad(DiskTrouble.writing(path, trouble));
     }
     keep(added, bytes);

@@ -46,6 +46,16 @@ final class BookMarks {
                 + " as it is.");
   }
 
+  /** Whether the line that a book begins with stands before its first entry. */
+  static boolean beginsWithTitle(byte[] bytes) {
+    String start = new String(bytes, 0, Math.min(LOOKED_AT, bytes.length), StandardCharsets.UTF_8);
+    return start
+        .replace("\uFEFF", "")
+        .lines()
+        .takeWhile(line -> !line.startsWith("- "))
+        .anyMatch(line -> line.startsWith(TITLE));
+  }
+
   /** The highest format that the book's comments name; 1 if they name none. */
   static int format(byte[] bytes) {
     String text = new String(bytes, StandardCharsets.ISO_8859_1);

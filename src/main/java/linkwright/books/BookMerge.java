@@ -65,7 +65,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
   /**
    * A line with the time by which it is put between those of other devices.
    *
-   * @param time the latest that its device's clock had said, but not before the job was begun
+   * @param time the latest that its device's clock had said, or the first that it can have meant
    * @param follows whether it stands behind those of the same time by the device that began it
    * @param said the same without regard to when the job was begun
    */
@@ -153,17 +153,28 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
 
   /**
    * The lines of several books, each once, in the order of the book that they make together. A
-   * clock that was set back does not pull an entry before the ones that its device made first, nor
-   * one that stood before the job was begun before its beginning.
+   * clock that was set back does not pull an entry before the ones that its device made first. One
+   * that stood before the job was begun and was set right later puts what was made till then before
+   * the first entry since; of one that never was, only the job's beginning is known to lie before.
    */
   static List<String> inOrder(Map<String, ScannedLine> union) {
     Optional<BookLine> opening = EarlyClocks.opening(entries(union.values()));
     List<Placed> placed = new ArrayList<>();
     for (List<ScannedLine> rows : byDevice(union).values()) {
+      boolean follows =
+          opening.map(first -> !first.device().equals(entry(rows.get(0)).device())).orElse(false);
+      Instant begun = opening.filter(first -> follows).map(BookLine::at).orElse(Instant.MIN);
+      Instant setRight =
+          rows.stream()
+              .map(row -> entry(row).at())
+              .filter(at -> !at.isBefore(begun))
+              .findFirst()
+              .orElse(begun);
       Instant latest = Instant.MIN;
       for (ScannedLine row : rows) {
         latest = entry(row).at().isAfter(latest) ? entry(row).at() : latest;
-        placed.add(placed(row, latest, opening));
+        Instant time = latest.isBefore(begun) ? setRight : latest;
+        placed.add(new Placed(time, follows, latest, row));
       }
     }
     placed.sort(Placed.ORDER);
@@ -172,13 +183,6 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
         .filter(row -> row.entry().isEmpty())
         .forEach(row -> texts.add(row.text()));
     return texts;
-  }
-
-  private static Placed placed(ScannedLine row, Instant said, Optional<BookLine> opening) {
-    boolean follows =
-        opening.map(first -> !first.device().equals(entry(row).device())).orElse(false);
-    Instant begun = opening.filter(first -> follows).map(BookLine::at).orElse(said);
-    return new Placed(said.isBefore(begun) ? begun : said, follows, said, row);
   }
 
   private static List<BookLine> entries(Collection<ScannedLine> rows) {

@@ -127,6 +127,25 @@ record BookOpening(
         : Optional.empty();
   }
 
+  /** That the line that a book begins with is gone or changed, though entries stand in it. */
+  static Optional<Problem> headless(BookFile book) {
+    return read(book.path())
+        .found()
+        .filter(bytes -> !book.rows().isEmpty() && !BookMarks.beginsWithTitle(bytes))
+        .map(
+            bytes ->
+                new Problem(
+                    book.path().toString(),
+                    1,
+                    1,
+                    "The line that a book begins with is missing or was changed.",
+                    "Put this in front of the first entry: "
+                        + BookMarks.TITLE
+                        + ", format "
+                        + BookText.FORMAT
+                        + ". All entries are read without it."));
+  }
+
   /** Why nothing goes into a book that was emptied after entries of it were shown as done. */
   static Optional<String> emptied(Path path) {
     try {

@@ -73,7 +73,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
       }
     }
     List<BookLine> lines = once(file, used, problems);
-    problems.addAll(Continuity.problems(file, rows));
+    Continuity.gaps(file, rows).forEach(gap -> problems.add(gap.told()));
     return new BookReading(inOrder(lines), suspects, problems.of(file));
   }
 

@@ -34,6 +34,10 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
       return new ScannedLine(line + lines, check, sound, text, parsed);
     }
 
+    ScannedLine saying(Optional<ParsedLine> entry) {
+      return new ScannedLine(line, check, sound, text, entry);
+    }
+
     Optional<BookLine> entry() {
       return parsed.map(ParsedLine::entry);
     }
@@ -83,7 +87,7 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
   /** Each line is read by itself, so a long book is shared out. */
   private static List<ScannedLine> rows(byte[] bytes, List<Stretch> lines) {
     Stream<Stretch> shared = lines.size() > MANY_LINES ? lines.parallelStream() : lines.stream();
-    return shared.flatMap(line -> read(bytes, line).stream()).toList();
+    return ForeignLines.read(shared.flatMap(line -> read(bytes, line).stream()).toList());
   }
 
   /**
@@ -95,7 +99,7 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
     List<ScannedLine> rows = new ArrayList<>(before);
     int sound = soundEnd(bytes, from, bytes.length);
     if (sound > 0) {
-      rows.add(soundRow(bytes, line, from, sound));
+      rows.addAll(rows(bytes, List.of(new Stretch(line, from, sound))));
       return new BookScan(List.copyOf(rows), sound, true, line);
     }
     boolean begins =
@@ -106,7 +110,7 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
     if (begins) {
       return new BookScan(List.copyOf(rows), from, false, line - 1);
     }
-    rows.addAll(read(bytes, new Stretch(line, from, bytes.length)));
+    rows.addAll(rows(bytes, List.of(new Stretch(line, from, bytes.length))));
     return new BookScan(List.copyOf(rows), bytes.length, true, line);
   }
 
@@ -117,49 +121,30 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
   }
 
   /** The entry of a line and what stands behind its check; mostly the first alone. */
-  private static List<ScannedLine> read(byte[] bytes, Stretch stretch) {
+  private static List<ForeignLines.Begun> read(byte[] bytes, Stretch stretch) {
     int end = stretch.end();
     int sound = soundEnd(bytes, stretch.from(), end);
     int rest = sound > 0 ? sound : stretch.from();
-    List<ScannedLine> rows = new ArrayList<>(1);
+    List<ForeignLines.Begun> rows = new ArrayList<>(1);
     if (sound > 0) {
-      rows.add(soundRow(bytes, stretch.line(), stretch.from(), sound));
+      String text = utf8(bytes, stretch.from(), sound - CHECK_LENGTH).orElse("");
+      rows.add(ForeignLines.begun(soundRow(bytes, stretch.line(), stretch.from(), sound), text));
     }
     if (rest < end && !isRemark(bytes, rest, end)) {
       String text = new String(bytes, rest, end - rest, StandardCharsets.UTF_8);
       String check = BookText.check(bytes, rest, end - rest);
-      rows.add(new ScannedLine(stretch.line(), check, false, text, suspectEntry(text)));
+      rows.add(
+          ForeignLines.suspect(
+              new ScannedLine(stretch.line(), check, false, text, Optional.empty())));
     }
     return rows;
   }
 
+  /** A line with a right check, before what it says is read. */
   private static ScannedLine soundRow(byte[] bytes, int line, int from, int end) {
-    String text = utf8(bytes, from, end - CHECK_LENGTH).orElse("");
-    Optional<ParsedLine> entry = text.isEmpty() ? Optional.empty() : entry(text);
     String whole = new String(bytes, from, end - from, StandardCharsets.UTF_8);
-    return new ScannedLine(line, BookText.check(bytes, from, end - from), true, whole, entry);
-  }
-
-  private static Optional<ParsedLine> entry(String text) {
-    Optional<ParsedLine> own = BookParser.parse(text);
-    return own.isPresent() || !mayBeEntry(text) ? own : YamlLine.parse(text);
-  }
-
-  /** An entry closes on its line and says its kind, though perhaps in escaped letters. */
-  private static boolean mayBeEntry(String line) {
-    return line.indexOf('}') > 0 && (line.contains("kind") || line.indexOf('\\') > 0);
-  }
-
-  /** What a line with a bad check would say: junk before the entry and the check are passed by. */
-  private static Optional<ParsedLine> suspectEntry(String text) {
-    int start = text.indexOf("- {");
-    if (start < 0) {
-      return Optional.empty();
-    }
-    int mark = text.lastIndexOf(" #");
-    Optional<ParsedLine> unmarked =
-        mark > start ? entry(text.substring(start, mark)) : Optional.empty();
-    return unmarked.isPresent() ? unmarked : entry(text.substring(start));
+    String check = BookText.check(bytes, from, end - from);
+    return new ScannedLine(line, check, true, whole, Optional.empty());
   }
 
   /**

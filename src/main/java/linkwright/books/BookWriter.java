@@ -29,7 +29,7 @@ final class BookWriter implements Closeable {
 
     @Override
     public String sentence() {
-      return getMessage() + ". Nothing was written: close the job and open it again.";
+      return getMessage() + ". Nothing was written; trying again reads it anew.";
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import linkwright.books.BookScan.ScannedLine;
 import linkwright.quantity.Problem;
 
@@ -19,6 +20,9 @@ import linkwright.quantity.Problem;
 final class Continuity {
   private static final Comparator<ScannedLine> BY_NUMBER =
       Comparator.comparingInt(row -> entry(row).number());
+
+  /** Where something is missing or moved, put in words only for who reads it. */
+  record Gap(int line, Supplier<Problem> told) {}
 
   private Continuity() {}
 
@@ -39,15 +43,15 @@ final class Continuity {
   }
 
   /** What is missing and what was moved, device by device. */
-  static List<Problem> problems(String file, List<ScannedLine> rows) {
-    List<Problem> problems = new ArrayList<>();
+  static List<Gap> gaps(String file, List<ScannedLine> rows) {
+    List<Gap> problems = new ArrayList<>();
     byDevice(rows)
         .forEach(
             (device, own) -> {
               moved(file, device, own, problems);
               missing(file, device, own, problems);
             });
-    problems.sort(Comparator.comparingInt(Problem::line));
+    problems.sort(Comparator.comparingInt(Gap::line));
     return problems;
   }
 
@@ -62,24 +66,28 @@ final class Continuity {
   }
 
   private static void moved(
-      String file, String device, List<ScannedLine> own, List<Problem> problems) {
+      String file, String device, List<ScannedLine> own, List<Gap> problems) {
     for (int i = 1; i < own.size(); i++) {
       int number = entry(own.get(i)).number();
       int before = entry(own.get(i - 1)).number();
       if (number < before) {
-        problems.add(
-            new Problem(
-                file,
-                own.get(i).line(),
-                1,
-                "Entry " + number + " of " + device + " stands after its entry " + before + ".",
-                "Lines stay where they are written; they are read in the order of their numbers."));
+        int line = own.get(i).line();
+        problems.add(new Gap(line, () -> moved(file, device, line, number, before)));
       }
     }
   }
 
+  private static Problem moved(String file, String device, int line, int number, int before) {
+    return new Problem(
+        file,
+        line,
+        1,
+        "Entry " + number + " of " + device + " stands after its entry " + before + ".",
+        "Lines stay where they are written; they are read in the order of their numbers.");
+  }
+
   private static void missing(
-      String file, String device, List<ScannedLine> own, List<Problem> problems) {
+      String file, String device, List<ScannedLine> own, List<Gap> problems) {
     List<ScannedLine> inOrder = new ArrayList<>(own);
     inOrder.sort(BY_NUMBER);
     int number = 0;
@@ -91,7 +99,8 @@ final class Continuity {
         boolean unlinked = parsed.linked() && !checks.contains(parsed.after());
         boolean gap = !parsed.linked() && row.sound() && now > number + 1;
         if (unlinked || gap) {
-          problems.add(gone(file, device, row, number, now));
+          int before = number;
+          problems.add(new Gap(row.line(), () -> gone(file, device, row, before, now)));
         }
         checks.clear();
       }

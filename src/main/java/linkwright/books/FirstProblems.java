@@ -22,10 +22,6 @@ final class FirstProblems {
     }
   }
 
-  void addAll(List<Problem> problems) {
-    problems.forEach(each -> add(() -> each));
-  }
-
   /** The first, and last of all how many more there are. */
   List<Problem> of(String file) {
     List<Problem> told = new ArrayList<>(worded);

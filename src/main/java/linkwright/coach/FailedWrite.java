@@ -7,6 +7,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.keys.Act;
@@ -56,6 +57,21 @@ final class FailedWrite {
     }
     Writing again = new Writing.Pending(failed.asked(), failed.held(), failed.notice(), List.of());
     return Turn.with(model.with(again), failed.asked());
+  }
+
+  /** What was pressed is not entered on top of what another program wrote and nobody here saw. */
+  static Optional<Turn> overtaken(Model before, Model readAnew) {
+    boolean entering =
+        before.writing() instanceof Writing.Pending pending
+            && pending.asked() instanceof Effect.KeepFacts;
+    return entering
+        ? Optional.of(
+            Turn.goTo(
+                readAnew.trouble(
+                    "Another program changed this book: it was read anew. What you entered last is"
+                        + " not in it; enter it again if it still holds."),
+                PlaceId.ROUND))
+        : Optional.empty();
   }
 
   static Content content(Writing.Failed failed) {

@@ -65,7 +65,7 @@ final class Books {
     if (open.isEmpty()) {
       return new Message.NotKept("No book is open.");
     }
-    if (open.get().whyReadOnly().isPresent()) {
+    if (open.get().isChangedElsewhere() || open.get().whyReadOnly().isPresent()) {
       return takenOver(facts, handbook);
     }
     Read<List<Entry>> kept = facts.isEmpty() ? Read.good(List.of()) : append(open.get(), facts);
@@ -118,22 +118,37 @@ final class Books {
   }
 
   /**
-   * A book that another program wrote may be free by now. What that program entered since is shown
-   * first; nothing is entered on top of what nobody here has seen.
+   * A book that another program wrote may be free by now, and one that was changed under this one
+   * is read anew. What was entered there is shown first; nothing is entered on top of what nobody
+   * here has seen.
    */
   private Message takenOver(List<Fact> facts, Handbook handbook) {
     BookFile looked = open.orElseThrow();
-    Read<BookFile> again = BookFile.open(looked.path(), device, clock.instant());
+    Read<BookFile> again = again(looked);
     if (!(again instanceof Read.Good<BookFile> good)) {
       return new Message.NotKept(again.problem().orElse(""));
     }
-    BookFile book = good.value();
-    if (book.whyReadOnly().isPresent()) {
-      close(book);
-      return new Message.NotKept(book.whyReadOnly().get());
+    boolean same =
+        good.value().lines().equals(looked.lines())
+            && good.value().suspects().equals(looked.suspects());
+    return same
+        ? keep(facts, handbook)
+        : opened(good.value(), handbook);
+  }
+
+  /** The open book opened anew, to be written; where that cannot be it stays as it is. */
+  private Read<BookFile> again(BookFile before) {
+    if (before.isChangedElsewhere()) {
+      close(before);
     }
-    open = Optional.of(book);
-    return book.lines().equals(looked.lines()) ? keep(facts, handbook) : opened(book, handbook);
+    Read<BookFile> again = BookFile.open(before.path(), device, clock.instant());
+    Optional<String> why = again.found().flatMap(BookFile::whyReadOnly);
+    if (why.isPresent()) {
+      again.found().ifPresent(Books::close);
+      return Read.bad(why.get());
+    }
+    again.found().ifPresent(book -> open = Optional.of(book));
+    return again;
   }
 
   /**
@@ -195,7 +210,12 @@ final class Books {
     if (open.isEmpty()) {
       return new Message.NotKept("No book is open.");
     }
-    BookFile book = open.get();
+    Read<BookFile> here =
+        open.get().isChangedElsewhere() ? again(open.get()) : Read.good(open.get());
+    if (here.problem().isPresent()) {
+      return new Message.NotKept(here.problem().get());
+    }
+    BookFile book = here.orThrow();
     Optional<Suspect> line =
         book.suspects().stream().filter(each -> each.check().equals(check)).findFirst();
     Read<List<BookLine>> accepted =
@@ -247,6 +267,7 @@ final class Books {
 
   private static List<String> told(BookFile book, Handbook handbook, Optional<String> unreadDraft) {
     List<Problem> problems = new ArrayList<>(book.problems());
+    problems.addAll(book.unknownKinds());
     problems.addAll(book.unknownSteps(handbook::routine));
     List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
     unreadDraft.ifPresent(told::add);
@@ -274,7 +295,8 @@ final class Books {
 
   /** Changes her bench's file; what is wrong is told and nothing is changed. */
   Message changeBench(Map<String, String> changes, Handbook handbook) {
-    Read<BenchFile> changed = BenchFile.change(home, changes, handbook.reference());
+    Read<BenchFile> changed = 
+        BenchFile.change(home, changes, handbook.reference(), handbook.routines());
     return changed
         .problem()
         .<Message>map(Message.Troubled::new)
@@ -294,7 +316,7 @@ final class Books {
     if (!elsewhere.bench()) {
       return Optional.empty();
     }
-    BenchFile read = BenchFile.load(home).known(handbook.reference());
+    BenchFile read = BenchFile.load(home).known(handbook.reference(), handbook.routines());
     return read.bench().equals(handbook.own()) && read.problems().isEmpty()
         ? Optional.empty()
         : Optional.of(

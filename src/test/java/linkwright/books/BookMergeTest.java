@@ -114,6 +114,24 @@ class BookMergeTest {
     assertThat(BookMerge.of(List.of(both, one)).orThrow().texts()).isEqualTo(merge.texts());
   }
 
+  /** Its clock was set right by a network on the second day: the plan of the first is not lost. */
+  @Test
+  void what_a_wrong_clock_dated_stands_before_the_first_entry_after_it_was_set_right()
+      throws IOException {
+    Path one = book("one.yaml", List.of(OPENED, noted(2, "bench-k7f3m2q9", Duration.ofHours(1))));
+    Path two =
+        book(
+            "two.yaml",
+            List.of(
+                OPENED,
+                noted(1, "lap-a2b3c4d5", Duration.ofDays(-2500)),
+                noted(2, "lap-a2b3c4d5", Duration.ofDays(2))));
+    BookMerge merge = BookMerge.of(List.of(one, two)).orThrow();
+    assertThat(merge.texts().get(1)).contains("bench-k7f3m2q9 2");
+    assertThat(merge.texts().get(2)).contains("lap-a2b3c4d5 1");
+    assertThat(merge.texts().get(3)).contains("lap-a2b3c4d5 2");
+  }
+
   @Test
   void different_jobs_are_not_made_one() throws IOException {
     Path one = book("one.yaml", List.of(OPENED));

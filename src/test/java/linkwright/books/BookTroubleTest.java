@@ -108,8 +108,8 @@ class BookTroubleTest {
       assertThat(book.append(List.of(BookFileTest.entry(3))).problem())
           .contains(
               path
-                  + " was changed by another program since it was opened here. Nothing was written:"
-                  + " close the job and open it again.");
+                  + " was changed by another program since it was opened here. Nothing was written;"
+                  + " trying again reads it anew.");
     }
   }
 

@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import linkwright.files.Checking;
+import linkwright.files.Home;
 import linkwright.quantity.Problem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -53,6 +56,38 @@ class MissingLinesTest {
               : "Entry " + gone + " of bench is missing.";
       assertThat(told(less)).containsExactly(which);
     }
+  }
+
+  private List<String> checked(List<String> changed) throws IOException {
+    Files.write(path, changed);
+    return Checking.check(new Home(folder), List.of(path), CheckedLate.BOOKS, Map.of()).stream()
+        .map(Problem::sentence)
+        .toList();
+  }
+
+  @Test
+  void theLineThatABookBeginsWithIsMissed() throws IOException {
+    List<String> without = lines.subList(1, lines.size());
+    assertThat(checked(without))
+        .filteredOn(told -> told.contains("that a book begins with is missing"))
+        .singleElement()
+        .satisfies(told -> assertThat(told).contains("# Linkwright job book, format 2"));
+    List<String> mended = new ArrayList<>(without);
+    mended.add(0, "# Linkwright job book, format 2");
+    assertThat(checked(mended)).noneMatch(told -> told.contains("that a book begins with"));
+  }
+
+  @Test
+  void kindsThatMeanNothingHereAreTold() throws IOException {
+    List<String> more = new ArrayList<>(lines.subList(0, 1));
+    BookLine seen = new BookLine(1, BookFileTest.NOW, "desk", "link-dreamt", Map.of());
+    String written = BookText.encode(seen, "");
+    more.add(written);
+    BookLine wrong = new BookLine(2, BookFileTest.NOW, "desk", "piece-through", Map.of());
+    more.add(BookText.encode(wrong, written.substring(written.length() - 8)));
+    assertThat(checked(more))
+        .anySatisfy(told -> assertThat(told).contains("line 2", "\"link-dreamt\"", "newer"))
+        .anySatisfy(told -> assertThat(told).contains("line 3", "or meant pieces-through"));
   }
 
   @Test

@@ -97,7 +97,8 @@ class GoneBookTest {
       line.typing(List.of("note the second", "quit"), "walk", "--plain", "gate");
 
       assertThat(line.out() + line.err())
-          .contains("This book was emptied", "brought back from a copy", "take gate.last away");
+          .contains("This book was emptied", "brought back from a copy", "take gate.last away")
+          .contains("Job: gate, looked at only.");
       assertThat(book).hasContent(left);
     }
 

@@ -57,6 +57,16 @@ class ManyProblemsTest {
   }
 
   @Test
+  void of_a_book_in_another_shape_whose_checks_do_not_fit() throws IOException {
+    String entry = "- {n: %d, at: 2026-13-45T20:00:00Z, device: d, kind: noted, text: 'x'} # c";
+    assertThat(check("# Linkwright job book, format 2\n", 80_000, i -> entry.formatted(i + 1)))
+        .hasSize(21)
+        .last()
+        .extracting(Problem::wrong)
+        .isEqualTo("79980 problems more.");
+  }
+
+  @Test
   void of_a_routine_whose_steps_are_wrong() throws IOException {
     List<Problem> told = check(ROUTINE, 40_000, i -> "- stp: " + i);
     assertThat(told).hasSize(21);

@@ -12,11 +12,14 @@ import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
+import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.Writing;
+import linkwright.coach.keys.Act;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
@@ -131,5 +134,43 @@ class TakeOverTest {
     assertThat(BookFile.look(path).orThrow().lines())
         .extracting(line -> line.person())
         .containsExactly("", "Anna", "Anna", "Anna");
+  }
+
+  @Test
+  void isReadAnewWhenSomebodyElseWroteUnderIt() throws IOException {
+    books.open("trace", handbook);
+    String theirs =
+        "- {n: 1, at: 2026-11-25T20:00:00Z, device: pen, kind: noted, text: \"by hand\"}\n";
+    Files.writeString(path, Files.readString(path) + theirs);
+    assertThat(books.keep(List.of(NOTE), handbook))
+        .isInstanceOfSatisfying(
+            Message.NotKept.class,
+            not -> assertThat(not.why()).contains("was changed by another program"));
+    assertThat(books.keep(List.of(NOTE), handbook)).isInstanceOf(Message.JobOpened.class);
+    assertThat(books.keep(List.of(NOTE), handbook)).isInstanceOf(Message.Kept.class);
+    assertThat(Files.readString(path)).contains("by hand", "from here");
+    books.shut();
+  }
+
+  @Test
+  void whatWasEnteredMeanwhileIsSaidNotToBeInABookThatWasReadAnew() throws IOException {
+    Performer performer = new Performer(home, "here-a2b3c4d5", () -> NOW, () -> {});
+    Model blank = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, NOW, 80, 24);
+    Model open = performer.open(blank, "trace");
+    Files.writeString(path, Files.readString(path) + "- {n: 1, at: 2026-11-25T20:00:00Z}\n");
+    Model failed =
+        open.with(
+            new Writing.Failed(
+                new Effect.KeepFacts(List.of(NOTE)), open.held(), open.notice(), "why", true));
+    Model told = performer.take(failed, new Message.ActChosen(Act.TRY_AGAIN));
+    assertThat(told.writing())
+        .isInstanceOfSatisfying(
+            Writing.Failed.class,
+            not -> assertThat(not.why()).endsWith("trying again reads it anew."));
+    Model anew = performer.take(told, new Message.ActChosen(Act.TRY_AGAIN));
+    assertThat(Pages.of(anew).told()).contains("was read anew", "is not in it");
+    assertThat(anew.job().orElseThrow().doubtful()).hasSize(1);
+    assertThat(Files.readString(path)).doesNotContain("from here");
+    performer.shut();
   }
 }

@@ -57,6 +57,16 @@ public final class FactCodecs {
     return read(kind, fields).problem();
   }
 
+  /** Whether entries of that kind mean anything here. */
+  public static boolean knows(String kind) {
+    return BY_KIND.containsKey(kind);
+  }
+
+  /** The names of all kinds that mean something here. */
+  public static List<String> kinds() {
+    return ALL.stream().map(FactCodec::kind).toList();
+  }
+
   /** What each kind may hold: kind → field → what it may be, as the readers ask for it. */
   public static Map<String, Map<String, FieldShape>> shapes() {
     Map<String, Map<String, FieldShape>> shapes = new LinkedHashMap<>();

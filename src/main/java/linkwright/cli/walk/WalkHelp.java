@@ -12,6 +12,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
 import linkwright.coach.lookup.LookUpItem;
+import linkwright.quantity.SaidIn;
 import linkwright.routine.TradeWords;
 import linkwright.text.Narrowing;
 
@@ -32,14 +33,14 @@ final class WalkHelp {
   /** All words, or that one: a word of the walk first, else one of the trade. */
   void tell(String word) {
     if (word.isEmpty()) {
-      lines.sayAll(WalkWord.help(words(coach.model())));
+      WalkWord.help(words(coach.model())).forEach(this::say);
       return;
     }
     Optional<WalkWord> own = WalkWord.of(word);
     Optional<Act> act =
         Arrays.stream(Act.values()).filter(each -> WalkWord.names(word, each, "")).findFirst();
     if (own.isPresent()) {
-      lines.say(own.get().told());
+      say(own.get().told());
     } else if (act.isPresent()) {
       lines.say(act.get().words() + ": " + act.get().help() + ".");
     } else {
@@ -53,6 +54,11 @@ final class WalkHelp {
     return RehearsedLine.words(model).stream()
         .filter(word -> !learns || !word.isOfJob())
         .toList();
+  }
+
+  /** With its examples in the user's units. */
+  private void say(String line) {
+    lines.say(SaidIn.units(line, coach.model().settings().units()));
   }
 
   /** Tells all that there is of one sort, or the sorts; false if it is the name of none. */
