@@ -7,7 +7,7 @@ import linkwright.coach.form.CardWords;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
-import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.form.ShortageWords;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
