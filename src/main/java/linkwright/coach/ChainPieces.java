@@ -1,11 +1,19 @@
 package linkwright.coach;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Pieces;
+import linkwright.coach.content.Pieces.Portion;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.job.LinkSizes;
 import linkwright.job.Pile;
+import linkwright.job.Piles;
+import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.standing.StillToDo;
@@ -15,33 +23,89 @@ final class ChainPieces {
   private ChainPieces() {}
 
   static Optional<Pieces> of(OpenJob job) {
-    Pile links = job.state().piles().of(PieceKind.LINK);
+    Piles piles = job.state().piles();
+    Pile links = piles.of(PieceKind.LINK);
     StillToDo left = job.standing().left().get(PieceKind.LINK);
-    boolean none = left == null || left.wanted() == 0 || links.stages().isEmpty();
-    return none
-        ? Optional.of(new Pieces("links", List.of(), 1))
-        : Optional.of(new Pieces("links", portions(links, left.wanted()), links.stages().size()));
+    if (left == null || left.wanted() == 0 || links.stages().isEmpty()) {
+      return Optional.of(new Pieces("links", List.of(), 1));
+    }
+    List<Portion> portions =
+        job.standing()
+            .counted()
+            .plan()
+            .filter(plan -> plan.sized() && !piles.sizes().piles().isEmpty())
+            .map(plan -> inOrder(plan, piles, left.wanted()))
+            .orElseGet(() -> filled(portions(links), left.wanted()));
+    return Optional.of(new Pieces("links", portions, links.stages().size()));
   }
 
-  /** Links that have come furthest first; more than the chain takes are spares and not drawn. */
-  private static List<Pieces.Portion> portions(Pile links, int wanted) {
-    List<Pieces.Portion> portions = new ArrayList<>();
-    int room = wanted;
+  /** The links of a pile, those that have come furthest first. */
+  private static List<Portion> portions(Pile links) {
+    List<Portion> portions = new ArrayList<>();
     for (int i = links.stages().size() - 1; i >= 0; i--) {
       Stage stage = links.stages().get(i);
       int here = links.standing().getOrDefault(stage, 0);
-      int drawn = Math.min(room, here);
-      portions.add(new Pieces.Portion(stage.id(), drawn, i + 1, false));
-      room -= drawn;
       int redo = i + 1 < links.stages().size() ? links.redoAt(links.stages().get(i + 1)) : 0;
-      int again = Math.min(room, redo);
-      if (again > 0) {
-        portions.add(new Pieces.Portion(stage.id(), again, i + 1, true));
-        room -= again;
+      portions.add(new Portion(stage.id(), here, i + 1, false));
+      portions.add(new Portion(stage.id(), redo, i + 1, true));
+    }
+    return portions;
+  }
+
+  private static Portion one(Portion portion) {
+    return new Portion(portion.stage(), 1, portion.reached(), portion.redo());
+  }
+
+  private static Portion toMake(int count) {
+    return new Portion("to make", count, 0, false);
+  }
+
+  /** As many as the chain takes: more are spares and not drawn, those that lack are to be made. */
+  private static List<Portion> filled(List<Portion> all, int wanted) {
+    List<Portion> portions = new ArrayList<>();
+    int room = wanted;
+    for (Portion each : all) {
+      int drawn = Math.min(room, each.count());
+      if (drawn > 0) {
+        portions.add(new Portion(each.stage(), drawn, each.reached(), each.redo()));
+      }
+      room -= drawn;
+    }
+    portions.add(toMake(room));
+    return portions;
+  }
+
+  /** Link by link as the sizes follow each other in the chain; of no size said: where one lacks. */
+  private static List<Portion> inOrder(Plan plan, Piles piles, int wanted) {
+    Map<String, Deque<Portion>> bySize = new HashMap<>();
+    piles.sizes().piles().forEach((size, pile) -> bySize.put(size, oneByOne(pile)));
+    Deque<Portion> unsaid = bySize.getOrDefault(LinkSizes.UNSAID, new ArrayDeque<>());
+    List<Portion> portions = new ArrayList<>();
+    for (int i = 0; i < wanted; i++) {
+      Deque<Portion> ofSize = bySize.getOrDefault(plan.sizeAt(i).name(), unsaid);
+      Portion next = ofSize.isEmpty() ? unsaid.poll() : ofSize.poll();
+      add(portions, next == null ? toMake(1) : next);
+    }
+    return portions;
+  }
+
+  private static Deque<Portion> oneByOne(Pile pile) {
+    Deque<Portion> all = new ArrayDeque<>();
+    for (Portion portion : portions(pile)) {
+      for (int i = 0; i < portion.count(); i++) {
+        all.add(one(portion));
       }
     }
-    // Blanks to cut are more: their spares are no part of the chain.
-    portions.add(new Pieces.Portion("to make", room, 0, false));
-    return portions;
+    return all;
+  }
+
+  private static void add(List<Portion> portions, Portion next) {
+    int last = portions.size() - 1;
+    if (last >= 0 && one(portions.get(last)).equals(one(next))) {
+      int count = portions.get(last).count() + 1;
+      portions.set(last, new Portion(next.stage(), count, next.reached(), next.redo()));
+    } else {
+      portions.add(next);
+    }
   }
 }

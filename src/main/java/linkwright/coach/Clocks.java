@@ -3,11 +3,16 @@ package linkwright.coach;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import linkwright.coach.kernel.BenchBook;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.job.ClockMoves;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
+import linkwright.job.TimerRun;
 
 /** The computer's clock can be set, and sleeps; timers follow one that does neither. */
 final class Clocks {
@@ -19,10 +24,10 @@ final class Clocks {
           + " pieces.";
 
   private static final String SET_BACK =
-      "The computer's clock went back since a timer was set. It begins anew: look at the pieces.";
+      "The computer's clock went back since a timer was set%s. It begins anew: look at the pieces.";
 
   private static final String SET_FORWARD =
-      "The computer's clock was set forward since a timer was set. It runs by how long it really"
+      "The computer's clock was set forward since a timer was set%s. It runs by how long it really"
           + " was: look at the pieces.";
 
   private Clocks() {}
@@ -33,40 +38,45 @@ final class Clocks {
         Duration.between(model.now(), ticked.now())
             .minus(Duration.between(model.steady(), ticked.steady()));
     Model next = model.at(ticked.now(), ticked.steady());
-    boolean runs = !model.timers().running().isEmpty();
+    boolean runs = model.waits().stream().anyMatch(wait -> !wait.isWatch());
     return runs && by.abs().compareTo(SLIGHT) > 0 ? next.trouble(MOVED) : next;
   }
 
   /** The model with that told, if the clock was set since a timer of that job was. */
   static Model told(Model model, List<Entry> entries, OpenJob job) {
-    if (wentBack(entries, job, model.now())) {
-      return model.trouble(SET_BACK);
+    Set<EntryId> running =
+        job.state().timers().running().stream().map(TimerRun::id).collect(Collectors.toSet());
+    return told(
+        model,
+        entries.stream().filter(entry -> running.contains(entry.id())).map(Entry::at).toList(),
+        "");
+  }
+
+  /** With the other books as they were read now, the same told of each that is new. */
+  static Model read(Model model, Message.OthersRead message) {
+    Model next = model.withBench(message.device(), message.books());
+    for (BenchBook book : message.books()) {
+      boolean here = model.job().filter(open -> open.slug().equals(book.slug())).isPresent();
+      if (!here && !book.closed() && model.bench().known(book.slug()).isEmpty()) {
+        next =
+            told(
+                next,
+                book.timers().running().stream().map(TimerRun::startedAt).toList(),
+                " in “" + book.job() + "”");
+      }
     }
-    return wentOn(entries, job, model) ? model.trouble(SET_FORWARD) : model;
+    return next;
   }
 
-  /** Whether the clock is known to have been set forward since a timer that runs was set. */
-  private static boolean wentOn(List<Entry> entries, OpenJob job, Model model) {
-    List<EntryId> running =
-        job.state().timers().running().stream().map(timer -> timer.id()).toList();
-    return entries.stream()
-        .filter(entry -> running.contains(entry.id()))
-        .anyMatch(
-            entry ->
-                !model
-                    .bench()
-                    .mind()
-                    .moves()
-                    .age(entry.at(), model.now())
-                    .equals(Duration.between(entry.at(), model.now())));
-  }
-
-  /** Whether a timer that runs was set later than it is now. */
-  private static boolean wentBack(List<Entry> entries, OpenJob job, Instant now) {
-    List<EntryId> running =
-        job.state().timers().running().stream().map(timer -> timer.id()).toList();
-    return entries.stream()
-        .filter(entry -> running.contains(entry.id()))
-        .anyMatch(entry -> entry.at().isAfter(now.plus(SLIGHT)));
+  private static Model told(Model model, List<Instant> set, String where) {
+    if (set.stream().anyMatch(at -> at.isAfter(model.now().plus(SLIGHT)))) {
+      return model.trouble(SET_BACK.formatted(where));
+    }
+    ClockMoves moves = model.bench().mind().moves();
+    boolean wentOn =
+        set.stream()
+            .anyMatch(
+                at -> !moves.age(at, model.now()).equals(Duration.between(at, model.now())));
+    return wentOn ? model.trouble(SET_FORWARD.formatted(where)) : model;
   }
 }

@@ -1,6 +1,7 @@
 package linkwright.coach;
 
 import java.util.List;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
@@ -45,14 +46,20 @@ final class EverywhereActs {
           model.job().isPresent()
               ? Turn.with(model, new Effect.ShutBook(), new Effect.Leave())
               : Turn.with(model, new Effect.Leave());
-      case TO_LOOKUP -> Turn.goTo(model, PlaceId.LOOKUP);
+      case TO_LOOKUP -> Turn.goTo(typedTold(model), PlaceId.LOOKUP);
       case UNDO -> reaches(model) ? Undo.last(model) : asked(model);
       case BRING_BACK -> reaches(model) ? Undo.bringBack(model) : asked(model);
-      case TO_PERSONS -> Turn.goTo(model, PlaceId.PERSONS);
+      case TO_PERSONS -> Turn.goTo(typedTold(model), PlaceId.PERSONS);
       case TO_HOT_WORK -> Turn.goTo(model, PlaceId.HOT_WORK);
       case ANSWER -> Ringing.answer(model);
       default -> Turn.to(model);
     };
+  }
+
+  /** A number that was typed at the bench is gone from there; that is told. */
+  private static Model typedTold(Model model) {
+    String typed = BenchAnswers.typed(model).strip();
+    return typed.isEmpty() ? model : model.told(typed);
   }
 
   /** One number on all of the screen, or everything again. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -13,6 +14,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.HotWorkWords;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -109,7 +111,9 @@ final class HotWorkGate {
   }
 
   private static Turn done(Model model, Place place, Act act) {
-    return place.acts(model).contains(act) ? place.act(model, act) : EverywhereActs.act(model, act);
+    return AskedOnce.acts(place, model).contains(act)
+        ? place.act(model, act)
+        : EverywhereActs.act(model, act);
   }
 
   private static Model told(Model model) {
@@ -122,7 +126,8 @@ final class HotWorkGate {
 
   /** The end, with what is to be said of flame and watch. */
   static Effect.Leave leave(Model model) {
-    return new Effect.Leave(HotWorkWords.parting(model));
+    String typed = BenchAnswers.typed(model);
+    return new Effect.Leave((HotWorkWords.parting(model) + typed).strip());
   }
 
   /** What was found open when the program began is asked about before all else. */

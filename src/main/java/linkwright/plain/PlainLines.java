@@ -1,8 +1,11 @@
 package linkwright.plain;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -130,7 +133,7 @@ public final class PlainLines implements PartCases<List<String>> {
   @Override
   public List<String> pieces(Pieces pieces) {
     List<String> lines = new ArrayList<>();
-    pieces.portions().stream()
+    byStage(pieces).stream()
         .filter(portion -> portion.count() > 0)
         .forEach(
             portion ->
@@ -143,6 +146,29 @@ public final class PlainLines implements PartCases<List<String>> {
                             + portion.stage()
                             + (portion.redo() ? ", to be redone" : ""))));
     return lines;
+  }
+
+  /** A stage is told once, wherever its pieces stand in the chain; the furthest first. */
+  private static List<Pieces.Portion> byStage(Pieces pieces) {
+    Map<Pieces.Portion, Integer> counts = new LinkedHashMap<>();
+    pieces
+        .portions()
+        .forEach(
+            each ->
+                counts.merge(
+                    new Pieces.Portion(each.stage(), 0, each.reached(), each.redo()),
+                    each.count(),
+                    Integer::sum));
+    return counts.entrySet().stream()
+        .map(
+            each ->
+                new Pieces.Portion(
+                    each.getKey().stage(),
+                    each.getValue(),
+                    each.getKey().reached(),
+                    each.getKey().redo()))
+        .sorted(Comparator.comparingInt(Pieces.Portion::reached).reversed())
+        .toList();
   }
 
   @Override

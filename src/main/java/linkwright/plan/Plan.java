@@ -273,15 +273,21 @@ public record Plan(
   public Map<String, Integer> inOrder(int count) {
     Map<String, Integer> bySize = new LinkedHashMap<>();
     for (int i = 0; sized() && i < count; i++) {
-      int place = i % linksPerRepeat();
-      for (LinksOfSize size : sizes) {
-        if (place >= 0 && place < size.perRepeat()) {
-          bySize.merge(size.name(), 1, Integer::sum);
-        }
-        place -= size.perRepeat();
-      }
+      bySize.merge(sizeAt(i).name(), 1, Integer::sum);
     }
     return bySize;
+  }
+
+  /** The size of the link at that place of the chain, counted from 0. */
+  public LinksOfSize sizeAt(int index) {
+    int place = index % linksPerRepeat();
+    for (LinksOfSize size : sizes) {
+      if (place < size.perRepeat()) {
+        return size;
+      }
+      place -= size.perRepeat();
+    }
+    return sizes.get(0);
   }
 
   /** The size that is cut next, with so many blanks of each still to cut. */

@@ -1,12 +1,13 @@
 package linkwright.view;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * The chain as its own progress bar: every link a sign that stands the higher the further the link
- * has come, rings between them where there is room, the furthest first. A chain with more links
- * than columns is drawn with several links to a sign.
+ * has come, rings between them where there is room. A chain with more links than columns is drawn
+ * with several links to a sign.
  */
 public final class ChainBar {
   private static final String FULL = "·▁▂▃▄▅▆▇█";
@@ -50,14 +51,12 @@ public final class ChainBar {
   /**
    * Draws the chain over a row, from its left edge.
    *
-   * @param portions in any order; drawn from the furthest stage to the least
+   * @param portions in the order in which they are drawn
    * @param stages how many stages there are in all, 1 or more
    * @return links that one sign stands for: 1 where every link is drawn
    */
   public static int draw(Canvas area, int y, List<Portion> portions, int stages) {
-    List<Portion> sorted = new ArrayList<>(portions);
-    sorted.sort((a, b) -> Integer.compare(b.passed(), a.passed()));
-    int links = sorted.stream().mapToInt(Portion::links).sum();
+    int links = portions.stream().mapToInt(Portion::links).sum();
     if (links == 0 || area.width() == 0) {
       return 1;
     }
@@ -66,9 +65,10 @@ public final class ChainBar {
     int x = 0;
     int drawn = 0;
     while (drawn < links) {
-      List<Portion> under = portionsOf(sorted, drawn, Math.min(links, drawn + perSign));
+      List<Portion> under = portionsOf(portions, drawn, Math.min(links, drawn + perSign));
       // The one that has come least far gives the sign: the bar never claims more than is done.
-      Portion least = under.get(under.size() - 1);
+      Portion least =
+          under.stream().min(Comparator.comparingInt(Portion::passed)).orElseThrow();
       boolean now = under.stream().anyMatch(Portion::now);
       Tone tone = now ? Tone.ACCENT : tone(least, stages);
       // What is to be done again has a shape of its own, whatever the colours.
@@ -81,10 +81,10 @@ public final class ChainBar {
   }
 
   /** The portions that links from one up to before another belong to. */
-  private static List<Portion> portionsOf(List<Portion> sorted, int from, int to) {
+  private static List<Portion> portionsOf(List<Portion> portions, int from, int to) {
     List<Portion> under = new ArrayList<>();
     int before = 0;
-    for (Portion portion : sorted) {
+    for (Portion portion : portions) {
       int after = before + portion.links();
       if (before < to && after > from) {
         under.add(portion);

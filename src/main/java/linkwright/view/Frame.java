@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Page;
-import linkwright.coach.content.Prose;
 import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.Spot;
 import linkwright.coach.keys.KeyMap;
@@ -26,15 +25,15 @@ final class Frame {
   /** A job's name is cut to no fewer columns. */
   private static final int LEAST_NAME = 5;
 
-  /** What stands before the line of what is still to do, where it has room. */
-  private static final String STILL = "Still to do: ";
-
   private final Page page;
   private final KeyMap keys;
+  private final Foot foot;
 
   Frame(Page page, KeyMap keys) {
     this.page = page;
     this.keys = keys;
+    String told = ActMention.fill((page.trouble() ? "! " : "") + page.told(), keys::spokenOf);
+    this.foot = new Foot(page.told().isEmpty() ? "" : told, page.still(), Foot.isCard(page.body()));
   }
 
   /** Rows at the head: title, with a job open its chain, and a free row where there is room. */
@@ -47,24 +46,17 @@ final class Frame {
     head(canvas);
     int head = head(page.chain().isPresent(), canvas.height());
     // A long sentence takes rows of the place: nothing lies under it.
-    int more = told(canvas.width() - 2, canvas.height()).size() - 1;
-    int high = Math.max(1, canvas.height() - head - FOOT - Math.max(0, more));
+    int more = foot.rows(canvas.width() - 2, canvas.height()) - 1;
+    int high = Math.max(1, canvas.height() - head - FOOT - more);
     return canvas.area(1, head, Math.max(2, canvas.width() - 2), high);
   }
 
   private void head(Canvas canvas) {
-    boolean lit = !page.hotWork().isEmpty();
-    String wait = page.nextWait().map(next -> wait(canvas, next, lit)).orElse("");
-    boolean due = page.nextWait().filter(WaitShown::due).map(WaitShown::loud).orElse(false);
     String place = page.body().title();
-    int waitRoom = wait.isEmpty() ? 0 : Text.width(wait) + 2;
-    int roomWithout = canvas.width() - 2 - waitRoom - 2 - Text.width(place);
-    // Since when it is lit gives way to where one is.
-    boolean since = Text.width(page.hotWork()) <= roomWithout;
-    String flame = since || !lit ? page.hotWork() : page.hotWork().replaceFirst(" .*", "");
-    int hot = lit ? Text.width(flame) + 2 : 0;
-    int right = hot + waitRoom;
-    int room = canvas.width() - 2 - right;
+    int most = canvas.width() - 2 - Text.width(place) - 2;
+    List<Said> right = right(canvas, most);
+    int taken = right.stream().mapToInt(said -> Text.width(said.text()) + 2).sum();
+    int room = canvas.width() - 2 - taken;
     int jobRoom = room - Text.width(place) - 3;
     int after = 1;
     // The place is told whole before the job; a few letters of a name say nothing.
@@ -74,93 +66,86 @@ final class Frame {
       after = canvas.text(after, 0, " " + dot + " ", Tone.PLAIN);
     }
     canvas.text(after, 0, Math.max(0, room + 1 - after), place, Tone.PLAIN);
-    if (!wait.isEmpty()) {
-      canvas.right(canvas.width() - 1, 0, Text.width(wait), wait, due ? Tone.ALARM : Tone.ACCENT);
-    }
-    if (lit) {
-      int end = canvas.width() + 1 - right + hot - 2;
-      canvas.right(end, 0, hot - 2, flame, Tone.WARNING);
+    int end = canvas.width() - 1;
+    for (int i = right.size() - 1; i >= 0; i--) {
+      Said said = right.get(i);
+      canvas.right(end, 0, Text.width(said.text()), said.text(), said.tone());
+      end -= Text.width(said.text()) + 2;
     }
     page.chain()
         .ifPresent(
             chain -> new PiecesBlock(chain).draw(canvas.area(1, 1, canvas.width() - 2, 1), 0));
   }
 
-  private static String wait(Canvas canvas, WaitShown wait, boolean lit) {
+  /** What stands at the right of the first line. */
+  private record Said(String text, Tone tone) {}
+
+  /**
+   * The flame or the fire watch, then the other wait that ends first. Where both have no room since
+   * when it is lit goes first, then what is waited for, then how long; the safety of it never.
+   */
+  private List<Said> right(Canvas canvas, int most) {
+    List<WaitShown> waits = page.nextWaits();
+    if (!page.hotWork().isEmpty()) {
+      int named = narrow(canvas) ? 8 : 24;
+      String wait = waits.isEmpty() ? "" : wait(canvas, waits.get(0), named);
+      boolean since = Text.width(page.hotWork()) <= most - (wait.isEmpty() ? 0 : Text.width(wait) + 2);
+      String flame = since ? page.hotWork() : page.hotWork().replaceFirst(" .*", "");
+      List<Said> both = new ArrayList<>(List.of(new Said(flame, Tone.WARNING)));
+      waits.stream().limit(1).forEach(next -> both.add(new Said(wait, tone(next))));
+      return both;
+    }
+    if (waits.size() < 2) {
+      int named = narrow(canvas) ? 14 : 24;
+      return waits.stream().map(wait -> new Said(wait(canvas, wait, named), tone(wait))).toList();
+    }
+    WaitShown watch = waits.get(0);
+    WaitShown next = waits.get(1);
+    String whole = watch.name() + " " + watch.left();
+    String brief = "watch " + watch.left();
+    List<List<String>> ways =
+        List.of(
+            List.of(whole, wait(canvas, next, 24)),
+            List.of(whole, wait(canvas, next, 14)),
+            List.of(brief, wait(canvas, next, 8)),
+            List.of(brief, next.due() ? " due " : next.left()),
+            List.of(brief));
+    List<String> way =
+        ways.stream()
+            .filter(texts -> texts.stream().mapToInt(text -> Text.width(text) + 2).sum() - 2 <= most)
+            .findFirst()
+            .orElse(List.of(brief));
+    List<Said> said = new ArrayList<>();
+    for (int i = 0; i < way.size(); i++) {
+      said.add(new Said(way.get(i), tone(waits.get(i))));
+    }
+    return said;
+  }
+
+  private static Tone tone(WaitShown wait) {
+    return wait.due() && wait.loud() ? Tone.ALARM : Tone.ACCENT;
+  }
+
+  private static boolean narrow(Canvas canvas) {
+    return canvas.width() < 72;
+  }
+
+  private static String wait(Canvas canvas, WaitShown wait, int room) {
     String whose = wait.job().isEmpty() ? "" : ", " + wait.job();
-    int room = canvas.width() < 72 ? (lit ? 8 : 14) : 24;
     String name = Text.cut(wait.name() + whose, room, canvas.glyphs().cutMark());
     return wait.due() ? " " + name + " is due " : name + " " + wait.left();
-  }
-
-  /** What is told, in rows; before a caution in one, for nothing of a card may be pushed away. */
-  private List<String> told(int width, int height) {
-    if (page.told().isEmpty()) {
-      return List.of();
-    }
-    String mark = page.trouble() ? "! " : "";
-    String text = mark + ActMention.fill(page.told(), keys::spokenOf);
-    boolean card =
-        page.body().parts().stream()
-            .anyMatch(
-                part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
-    List<String> lines = Text.wrap(text, width);
-    if (card || lines.size() == 1) {
-      return List.of(text);
-    }
-    int most = Math.max(3, (height - 4) / 2);
-    if (lines.size() <= most) {
-      return lines;
-    }
-    List<String> first = new ArrayList<>(lines.subList(0, most - 1));
-    first.add(String.join(" ", lines.subList(most - 1, lines.size())));
-    return first;
-  }
-
-  /** What is still to do, in fewer words where there is little room; else it is turned over. */
-  private String still(int width) {
-    String still = page.still();
-    if (Text.width(still) > width) {
-      still = still.replace(STILL, "");
-    }
-    if (Text.width(still) <= width) {
-      return still;
-    }
-    String key = keys.firstOf(page.turns());
-    int room = width - Text.width(PageLine.brief(9, 9, key));
-    List<String> lines = byKinds(still, Math.max(2, room - 1));
-    int shown = Math.floorMod(page.turned(), lines.size());
-    return Text.pad(lines.get(shown), room) + PageLine.brief(shown, lines.size(), key);
-  }
-
-  /** As lines that end behind a kind of piece, for a number far from its words says nothing. */
-  private static List<String> byKinds(String still, int columns) {
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String kind : still.split("; ", -1)) {
-      String longer = line.isEmpty() ? kind : line + "; " + kind;
-      if (!line.isEmpty() && Text.width(longer) > columns) {
-        lines.addAll(Text.wrap(line, columns));
-        longer = kind;
-      }
-      line = longer;
-    }
-    lines.addAll(Text.wrap(line, columns));
-    return lines;
   }
 
   /** Draws the foot, after the place: a long sentence takes rows of it, whole. */
   void foot(Canvas canvas) {
     int width = canvas.width() - 2;
     int row = canvas.height() - 2;
-    if (page.told().isEmpty()) {
-      canvas.text(1, row, width, still(width), Tone.PLAIN);
-    } else {
-      Tone tone = page.trouble() ? Tone.WARNING : Tone.STRONG;
-      List<String> lines = told(width, canvas.height());
-      for (int i = 0; i < lines.size(); i++) {
-        canvas.text(1, row - lines.size() + 1 + i, width, lines.get(i), tone);
-      }
+    Tone tone =
+        page.told().isEmpty() ? Tone.PLAIN : page.trouble() ? Tone.WARNING : Tone.STRONG;
+    List<String> lines =
+        foot.shown(width, canvas.height(), page.turned(), keys.firstOf(page.turns()));
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.text(1, row - lines.size() + 1 + i, width, lines.get(i), tone);
     }
     acts(canvas, width);
   }

@@ -138,24 +138,6 @@ class BenchWaitTest {
     }
 
     @Test
-    void begun_by_mistake_it_is_ended_and_they_wait_again() {
-      pickling().press("esc", "m", "enter").type("begun by mistake").press("ctrl-k");
-      assertThat(running()).as("asked which of the two").isPresent();
-      bench.type("it waits again").press("ctrl-k", "esc", "b");
-      assertThat(running()).isEmpty();
-      bench.press("a");
-      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).as("not through").isZero();
-      assertThat(left()).as("they go in first").isEqualTo(480);
-    }
-
-    @Test
-    void taken_over_by_another_it_is_over() {
-      pickling().press("esc", "m", "enter").type("looked at by Ann").press("ctrl-k");
-      bench.type("the wait is over").press("ctrl-k", "esc", "b", "a");
-      assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isEqualTo(4);
-    }
-
-    @Test
     void undo_straight_after_says_that_it_is_a_wait_and_where_it_is_ended() {
       Bencher fresh = Bencher.withTheDemo().press("enter").goTo("pickle-wire").press("space", "u");
       assertThat(fresh.notice()).startsWith("Undo strikes no wait. Last: “timer set: Pickle");

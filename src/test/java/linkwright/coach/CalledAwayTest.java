@@ -6,6 +6,11 @@ import java.time.Duration;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.routine.Stage;
+import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.PlaceId;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.api.Test;
 
 /** A wait that is over calls her away from her work, and the work has her back. */
@@ -81,5 +86,42 @@ class CalledAwayTest {
     assertThat(Pages.of(bench.model()).open().get(0).act()).contains(Act.THROUGH);
     bench.press("space");
     assertThat(bench.pile("link").atOrPast(Stage.SOLDERED)).isEqualTo(4);
+  }
+
+  @Test
+  void esc_takes_a_number_away_and_says_so_before_it_leaves_the_bench() {
+    bench.toSolder(6).type("4").press("esc");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.BENCH);
+    assertThat(bench.notice()).isEqualTo("The 4 that was typed is not counted.");
+    bench.press("space");
+    assertThat(bench.pile("link").atOrPast(Stage.SOLDERED)).as("one").isEqualTo(1);
+    bench.press("esc");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.ROUND);
+  }
+
+  @Test
+  void a_number_that_is_asked_about_is_left_by_esc_and_told() {
+    bench.goTo("cut-blanks").type("300").press("space");
+    assertThat(bench.notice()).startsWith("300? ");
+    bench.press("esc");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.BENCH);
+    assertThat(bench.notice()).isEqualTo("The 300 that was typed is not counted.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"?", "f", "e", ",", "=", "o", "t", "n", "b", "y", "right", "!", "q"})
+  void no_key_drops_a_number_in_silence(String key) {
+    bench.toSolder(6).press("space").type("4").press(key);
+    if (bench.model().held().place() != PlaceId.BENCH) {
+      String told = bench.notice() + bench.performed(Effect.Leave.class);
+      bench.press("esc");
+      boolean stands =
+          bench.model().held() instanceof BenchHeld held && held.digits().equals("4");
+      assertThat(stands || told.contains("The 4 that was typed")).as(key + ": " + told).isTrue();
+    } else {
+      boolean stands = ((BenchHeld) bench.model().held()).digits().equals("4");
+      String told = bench.notice() + bench.performed(Effect.Leave.class);
+      assertThat(stands || told.contains("The 4 that was typed")).as(key + ": " + told).isTrue();
+    }
   }
 }

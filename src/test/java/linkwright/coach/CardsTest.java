@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.content.Part;
@@ -19,6 +20,7 @@ import linkwright.job.CautionMet;
 import linkwright.job.CautionsMet;
 import linkwright.job.Fact;
 import linkwright.routine.Caution;
+import linkwright.routine.Hazard;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
@@ -70,6 +72,72 @@ class CardsTest {
       bench.press("n");
     }
     return all;
+  }
+
+  /** The scroll routine of the demo, step by step: which card is new there. */
+  private static final Map<String, List<String>> NEW =
+      Map.of(
+          "lay-out",
+          List.of(
+              "soldering-surface",
+              "ventilation",
+              "oxygen",
+              "lone-work",
+              "foot-pedal",
+              "torch-fuels",
+              "fire-watch"),
+          "anneal-wire",
+          List.of("torch-lighting", "torch", "hot-metal"),
+          "pickle-wire",
+          List.of("pickle", "electricity-water", "pulling-wire"),
+          "form-test",
+          List.of("cutting-wire", "dust-lemel", "marking-bends"),
+          "clean-test",
+          List.of("trapped-pickle"),
+          "true-test",
+          List.of("hammering"),
+          "join",
+          List.of("spring-clasp"),
+          "finish",
+          List.of("tumbling-ultrasonic", "rotary-polishing"),
+          "look-over",
+          List.of("chain-does-not-let-go"));
+
+  @Test
+  void each_card_of_the_scroll_routine_stands_whole_at_the_step_it_belongs_to() {
+    List<List<String>> whole = shownWhole(Bencher.withTheDemo());
+    for (int i = 0; i < STEPS.size(); i++) {
+      String step = STEPS.get(i).id().word();
+      assertThat(whole.get(i)).as(step).isEqualTo(NEW.getOrDefault(step, List.of()));
+    }
+  }
+
+  /** Whatever step she takes over at: its own cards, and before a flame those of room and torch. */
+  @Test
+  void who_takes_over_meets_no_card_of_work_that_lies_behind_her() {
+    Set<String> room = new HashSet<>(NEW.get("lay-out"));
+    room.addAll(NEW.get("anneal-wire"));
+    for (Step step : STEPS) {
+      Bencher bench = Bencher.withTheDemo().press("esc").goTo(step.id().word());
+      bench.take(new Message.Kept(List.of(sitting(bench.model(), "Berta"))));
+      List<String> due =
+          Cards.of(bench.model(), bench.at()).all().stream()
+              .filter(Cards.Card::whole)
+              .map(card -> card.caution().id())
+              .toList();
+      Set<String> expected = new HashSet<>(applying(step));
+      if (step.does().contains(Hazard.BURNS_GAS)) {
+        expected.addAll(room);
+      }
+      assertThat(due)
+          .as(step.id().word())
+          .doesNotHaveDuplicates()
+          .containsAll(applying(step))
+          .isSubsetOf(expected);
+      if (step.does().contains(Hazard.BURNS_GAS)) {
+        assertThat(due).as(step.id().word()).contains("torch-lighting", "torch-fuels", "lone-work");
+      }
+    }
   }
 
   @Test
@@ -204,7 +272,7 @@ class CardsTest {
             job.entries(),
             false,
             List.of(),
-            java.util.Map.of(),
+            Map.of(),
             List.of(),
             met,
             Optional.empty()));
@@ -238,7 +306,7 @@ class CardsTest {
 
   @Test
   void signs_of_danger_are_not_worn() {
-    Bencher bench = Bencher.withTheDemo().press("esc").goTo("lay-out").press("n");
+    Bencher bench = Bencher.withTheDemo().press("esc").goTo("anneal-wire").press("n");
     while (!bench.caution().map(Caution::id).orElse("").equals("electricity-water")) {
       bench.press("space");
     }

@@ -3,8 +3,11 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.content.Pieces;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -97,6 +100,52 @@ class SizesAtStepsTest {
         .containsExactly(tuple("long", 1));
     assertThat(pile("long").alive()).isEqualTo(17);
     assertThat(pile("round").alive()).isZero();
+  }
+
+  @Test
+  void a_second_one_of_what_was_cut_last_is_scrapped_after_the_first() {
+    bench.goTo(cut()).press("i").type("2").press("space").press("i").type("18").press("space");
+    assertThat(bench.at().size()).as("what is cut next").isEqualTo("round");
+    bench.press("s", "1");
+    bench.press("s", "1");
+
+    assertThat(bench.entered(Fact.PiecesScrapped.class))
+        .extracting(Fact.PiecesScrapped::size)
+        .containsExactly("long", "long");
+    assertThat(pile("long").alive()).isEqualTo(16);
+    assertThat(pile("round").alive()).isEqualTo(2);
+  }
+
+  @Test
+  void a_second_one_of_what_was_counted_last_fails_beside_the_first() {
+    bench.goTo(cut()).type("3").press("space").press("i").type("2").press("space");
+    bench.goTo(step(bench, "soldered")).press("space");
+    String first = bench.at().size();
+    String other = first.equals("long") ? "round" : "long";
+    int all = first.equals("long") ? 3 : 2;
+    bench.type(Integer.toString(all)).press("space");
+    assertThat(bench.at().size()).isEqualTo(other);
+    bench.press("s", "1");
+    bench.press("s", "1");
+
+    assertThat(pile(first).scrapped()).isEqualTo(2);
+    assertThat(pile(first).alive()).isEqualTo(all - 2);
+    assertThat(pile(first).waitingFor(Stage.PICKLED)).isEqualTo(all - 2);
+    assertThat(pile(other).scrapped()).isZero();
+  }
+
+  /** Three long and no round one: the first of each repeat is drawn, not the first of the bar. */
+  @Test
+  void the_chain_bar_fills_where_the_size_stands_in_the_chain() {
+    bench.goTo(cut()).type("3").press("space");
+    Pieces chain = Pages.of(bench.model()).chain().orElseThrow();
+    List<Integer> links = new ArrayList<>();
+    chain
+        .portions()
+        .forEach(each -> links.addAll(Collections.nCopies(each.count(), each.reached())));
+    assertThat(links).hasSize(36);
+    assertThat(links.subList(0, 6)).containsExactly(1, 0, 1, 0, 1, 0);
+    assertThat(links.subList(6, 36)).containsOnly(0);
   }
 
   @Test

@@ -203,7 +203,7 @@ class VoiceTest {
   }
 
   private static WaitShown wait(String id, String job, int seconds) {
-    return new WaitShown(id, "tea", job, Clock.running(seconds), seconds <= 0, false, "");
+    return new WaitShown(id, "tea", job, Clock.running(seconds), seconds <= 0, false, "", false);
   }
 
   private static Page left(Page page, int seconds) {
@@ -211,7 +211,7 @@ class VoiceTest {
     return with(
         page,
         Content.of("bench", new Figure(clock, "Pickle the wire", Emphasis.NOW)),
-        List.of(new WaitShown("1", "pickle", "", clock, false, false, "")));
+        List.of(new WaitShown("1", "pickle", "", clock, false, false, "", false)));
   }
 
   private static Page with(Page page, Content body, List<WaitShown> waits) {

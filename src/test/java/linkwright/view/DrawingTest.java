@@ -181,7 +181,7 @@ class DrawingTest {
   @Nested
   class Chain {
     private final List<Portion> portions =
-        List.of(new Portion(3, 1, true), new Portion(4, 9, false), new Portion(3, 0, false));
+        List.of(new Portion(4, 9, false), new Portion(3, 1, true), new Portion(3, 0, false));
 
     private String drawn(int columns, Glyphs glyphs) {
       Canvas canvas = new Canvas(columns, 1, glyphs);

@@ -166,13 +166,13 @@ final class WalkPage {
     return part instanceof Prose prose && prose.kind().later();
   }
 
-  /** The wait that ends first, unless the page says it anyway. */
-  List<String> nextWait() {
+  /** The fire watch and the wait that ends first, unless the page says them anyway. */
+  List<String> nextWaits() {
     List<String> said = said();
-    return page.nextWait()
+    return page.nextWaits().stream()
         .filter(wait -> said.stream().noneMatch(line -> line.contains(wait.name())))
-        .map(wait -> plain().waiting(wait))
-        .orElse(List.of());
+        .flatMap(wait -> plain().waiting(wait).stream())
+        .toList();
   }
 
   /** What an empty line does, in words. */

@@ -104,7 +104,7 @@ final class WalkTelling {
 
   private void whole(WalkPage page) {
     lines.sayAll(page.said());
-    lines.sayAll(page.nextWait());
+    lines.sayAll(page.nextWaits());
     lines.sayAll(page.emptyLine());
     lines.sayAll(page.words());
   }

@@ -25,7 +25,7 @@ public final class BenchAnswers {
 
   /** That a number was typed and counts nothing, behind another sentence; empty if none was. */
   public static String typed(Model model) {
-    return TypedNumber.dropped(BenchPlace.screen(model).digits());
+    return TypedNumber.dropped(BenchPlace.screen(model));
   }
 
   /** Goes there, whatever stands in front of the step that is open. */

@@ -163,8 +163,18 @@ final class BenchPassing {
         turn.model(), Turn.keep(turn.model(), facts).and(others).effects(), turn.next());
   }
 
+  /** What a key answers to a question of what is left behind; empty where none is asked. */
+  static Optional<Turn> answered(Model model, AtBench at, BenchAsk ask, Key key) {
+    if (ask instanceof BenchAsk.Passing passing) {
+      return Optional.of(answered(model, at, passing, key));
+    }
+    return ask instanceof BenchAsk.WhenAgain again
+        ? Optional.of(answered(model, at, again, key))
+        : Optional.empty();
+  }
+
   /** A number answers; the acts have keys of their own. */
-  static Turn answered(Model model, AtBench at, BenchAsk.Passing asked, Key key) {
+  private static Turn answered(Model model, AtBench at, BenchAsk.Passing asked, Key key) {
     if (!key.is("1")) {
       return Turn.to(model);
     }
@@ -180,7 +190,7 @@ final class BenchPassing {
   }
 
   /** When those that failed are redone. */
-  static Turn answered(Model model, AtBench at, BenchAsk.WhenAgain asked, Key key) {
+  private static Turn answered(Model model, AtBench at, BenchAsk.WhenAgain asked, Key key) {
     return switch (key.text()) {
       case "1" -> planned(model, at, asked, Again.NEXT_HEAT);
       case "2" -> planned(model, at, asked, Again.NOW);

@@ -11,9 +11,9 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -99,6 +99,7 @@ public final class BenchPlace implements Place {
     AtBench.of(model)
         .map(at -> actsAt(model, at))
         .ifPresent(here -> acts.addAll(acts.isEmpty() ? here : here.subList(1, here.size())));
+    acts.addAll(TypedNumber.givenUp(screen, acts));
     acts.addAll(
         List.of(
             Act.NEXT_STEP,
@@ -322,6 +323,7 @@ public final class BenchPlace implements Place {
               ? "the next page"
               : "why and what may go wrong";
       case DRAWN -> drawn ? DrawnContent.next(model, screen(model)) : act.words();
+      case LEAVE_QUESTION -> TypedNumber.says(screen(model), act);
       default -> act.words();
     };
   }
@@ -353,12 +355,10 @@ public final class BenchPlace implements Place {
     if (screen.ask() instanceof BenchAsk.Why why) {
       return underCautions(model, BenchFault.answer(model, why, key));
     }
-    Optional<AtBench> open = AtBench.of(model);
-    if (screen.ask() instanceof BenchAsk.Passing asked && open.isPresent()) {
-      return BenchPassing.answered(model, open.get(), asked, key);
-    }
-    if (screen.ask() instanceof BenchAsk.WhenAgain asked && open.isPresent()) {
-      return BenchPassing.answered(model, open.get(), asked, key);
+    Optional<Turn> answered =
+        AtBench.of(model).flatMap(at -> BenchPassing.answered(model, at, screen.ask(), key));
+    if (answered.isPresent()) {
+      return answered.get();
     }
     if (screen.ask() instanceof BenchAsk.Looking) {
       return Turn.to(model);

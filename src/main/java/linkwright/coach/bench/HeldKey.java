@@ -44,7 +44,7 @@ final class HeldKey {
   static Turn redo(Model model, AtBench at) {
     Model shown = model.with(BenchScreens.plain(BenchPlace.screen(model)));
     Optional<Fact.PiecesThrough> last =
-        Undo.lastCounted(model, Fact.PiecesThrough.class)
+        Undo.lastThrough(model)
             .filter(through -> through.pieces().getOrDefault(at.piece(), 0) == 1);
     if (last.isEmpty()) {
       return Turn.to(shown.told("Not one piece was counted last: redo asks how many."));

@@ -24,7 +24,7 @@ record JustCounted(Fact.PiecesThrough through, boolean cut) {
     }
     return at.together()
         ? Optional.empty()
-        : Undo.lastCounted(model, Fact.PiecesThrough.class)
+        : Undo.lastThrough(model)
             .filter(last -> last.step().equals(at.step().id()) && last.stage().equals(at.stage()))
             .filter(last -> last.pieces().keySet().equals(Set.of(at.piece())))
             .map(last -> new JustCounted(last, false))
@@ -33,17 +33,24 @@ record JustCounted(Fact.PiecesThrough through, boolean cut) {
   }
 
   private static Optional<JustCounted> cut(Model model, AtBench at) {
-    return Undo.lastCounted(model, Fact.WireCut.class)
+    return Undo.lastCut(model)
         .filter(last -> last.piece().equals(at.piece()) && !last.size().equals(at.size()))
-        .map(
-            last ->
+        .flatMap(last -> cut(at, last, last.count() - Undo.scrappedSince(model)));
+  }
+
+  /** So many are left of those that were cut: the others were scrapped since. */
+  private static Optional<JustCounted> cut(AtBench at, Fact.WireCut last, int left) {
+    return left <= 0
+        ? Optional.empty()
+        : Optional.of(
+            new JustCounted(
                 new Fact.PiecesThrough(
-                    Map.of(at.piece(), last.count()),
+                    Map.of(at.piece(), left),
                     at.stage(),
                     false,
                     at.step().id(),
-                    Map.of(last.size(), last.count())))
-        .map(last -> new JustCounted(last, true));
+                    Map.of(last.size(), left)),
+                true));
   }
 
   String size() {

@@ -1,5 +1,6 @@
 package linkwright.coach.bench;
 
+import java.util.List;
 import java.util.Set;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
@@ -16,9 +17,21 @@ final class TypedNumber {
 
   private TypedNumber() {}
 
+  /** A number that stands there is given up before the bench is left. */
+  static List<Act> givenUp(BenchHeld screen, List<Act> acts) {
+    return standing(screen).isEmpty() || acts.contains(Act.LEAVE_QUESTION)
+        ? List.of()
+        : List.of(Act.LEAVE_QUESTION);
+  }
+
+  /** What leaving does, in words: where nothing else is asked, it takes the number away. */
+  static String says(BenchHeld screen, Act leave) {
+    return screen.digits().isEmpty() ? leave.words() : "take the number away";
+  }
+
   /** The turn, with that told if the number is gone with it and counted nothing. */
   static Turn told(Model before, Act act, Turn turn) {
-    String digits = BenchPlace.screen(before).digits();
+    String digits = standing(BenchPlace.screen(before));
     Model after = turn.model();
     // Where nothing is counted a number that stays is not seen.
     boolean shown = AtBench.of(after).filter(AtBench::counts).isPresent();
@@ -34,6 +47,13 @@ final class TypedNumber {
     return new Turn(told, turn.effects(), turn.next());
   }
 
+  /** The number that stands there: typed, or asked about. */
+  private static String standing(BenchHeld screen) {
+    return screen.ask() instanceof BenchAsk.Sure sure && screen.digits().isEmpty()
+        ? Integer.toString(sure.count())
+        : screen.digits();
+  }
+
   private static boolean cuts(Turn turn) {
     return turn.effects().stream()
         .anyMatch(
@@ -42,7 +62,12 @@ final class TypedNumber {
                     && keep.facts().stream().anyMatch(Fact.WireCut.class::isInstance));
   }
 
-  static String dropped(String digits) {
+  /** That a number that stands there counts nothing, behind another sentence; empty if none does. */
+  static String dropped(BenchHeld screen) {
+    return dropped(standing(screen));
+  }
+
+  private static String dropped(String digits) {
     return digits.isEmpty() ? "" : " The " + digits + " that was typed is not counted.";
   }
 }

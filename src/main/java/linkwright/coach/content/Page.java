@@ -3,6 +3,7 @@ package linkwright.coach.content;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import linkwright.coach.keys.Act;
 
 /**
@@ -53,9 +54,11 @@ public record Page(
     away = Set.copyOf(away);
   }
 
-  /** The wait that ends first. */
-  public Optional<WaitShown> nextWait() {
-    return waits.stream().findFirst();
+  /** What is told everywhere: the fire watch while it runs, and the other wait that ends first. */
+  public List<WaitShown> nextWaits() {
+    return Stream.of(true, false)
+        .flatMap(watch -> waits.stream().filter(wait -> wait.watch() == watch).limit(1))
+        .toList();
   }
 
   /**

@@ -3,7 +3,8 @@ package linkwright.coach.content;
 import java.util.List;
 
 /**
- * Pieces of one kind by how far they have come, those that have come furthest first.
+ * Pieces of one kind by how far they have come: those that have come furthest first, or, where they
+ * are of several sizes, in the order of the chain.
  *
  * @param kind what they are, in the plural
  * @param portions pieces at one stage each

@@ -10,9 +10,17 @@ package linkwright.coach.content;
  * @param due whether it is over
  * @param loud whether it stands out at this moment; where it may flash, every other second
  * @param ends how it ends, in a few words; empty where the place says it
+ * @param watch whether it is the fire watch, which no other wait keeps out of sight
  */
 public record WaitShown(
-    String id, String name, String job, String left, boolean due, boolean loud, String ends)
+    String id,
+    String name,
+    String job,
+    String left,
+    boolean due,
+    boolean loud,
+    String ends,
+    boolean watch)
     implements Part {
   @Override
   public <R> R answer(PartCases<R> cases) {

@@ -84,7 +84,7 @@ public record BenchNow(
   }
 
   /** The same; empty of a book that was not read yet. */
-  Optional<Timers> known(String slug) {
+  public Optional<Timers> known(String slug) {
     return others.stream()
         .filter(book -> book.slug().equals(slug))
         .findFirst()

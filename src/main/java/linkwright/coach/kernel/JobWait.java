@@ -23,6 +23,11 @@ public record JobWait(String slug, String job, TimerRun run, boolean held) {
         + (held ? ". Another window has that job open: it is quieted there." : ". " + leads);
   }
 
+  /** Whether it is the fire watch, which is no job's. */
+  public boolean isWatch() {
+    return slug.isEmpty();
+  }
+
   /** Whether it belongs to another job than the one at hand. */
   public boolean elsewhere() {
     return !job.isEmpty();

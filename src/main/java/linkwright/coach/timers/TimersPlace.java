@@ -15,7 +15,7 @@ import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.EntryId;
@@ -31,6 +31,7 @@ public final class TimersPlace implements Place {
   private static final String WAITS_AGAIN = "it waits again";
   private static final String OVER = "the wait is over";
   private static final String TAKEN_OVER = "taken over by a colleague";
+  private static final String MISTAKE = "begun by mistake";
 
   /** What a fire watch may be ended for: never that nothing has happened so far. */
   private static final List<String> STAYS = List.of(TAKEN_OVER);
@@ -43,7 +44,7 @@ public final class TimersPlace implements Place {
           "done sooner: bright all over",
           "done sooner: cold",
           "done sooner: at heat",
-          "begun by mistake",
+          MISTAKE,
           TAKEN_OVER);
 
   @Override
@@ -64,7 +65,7 @@ public final class TimersPlace implements Place {
       acts.add(Act.STOP_TIMER);
     }
     acts.addAll(List.of(Act.SET_TIMER, Act.UP, Act.DOWN, Act.TO_BENCH));
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override
@@ -110,7 +111,7 @@ public final class TimersPlace implements Place {
     }
     TimerRun timer = wait.run();
     boolean rings = timer.rings(model.steady());
-    if (isWatch(wait) || (!rings && timer.step().isPresent())) {
+    if (wait.isWatch() || (!rings && timer.step().isPresent())) {
       return Turn.to(model.with(new TimersHeld(screen.at(), Optional.of(why(model, wait)))));
     }
     String told =
@@ -126,16 +127,16 @@ public final class TimersPlace implements Place {
   private static Form why(Model model, JobWait wait) {
     TimerRun timer = wait.run();
     Field reason =
-        Field.choice("why", "why", "", "in your own words", isWatch(wait) ? STAYS : SOONER)
+        Field.choice("why", "why", "", "in your own words", wait.isWatch() ? STAYS : SOONER)
             .whole()
             .helped("Why it ends before its time. It stands in the book beside the wait.");
     return Drafting.resumed(
         model,
         Form.of(
             Form.Purpose.END_WAIT,
-            timer.named() + ": " + TimerWords.left(timer, model.steady()) + ", ended now",
+            timer.named() + ": runs till " + TimerWords.ends(timer, model) + ", ended sooner",
             "end it",
-            isWatch(wait)
+            wait.isWatch()
                 ? List.of(reason)
                 : List.of(
                     reason,
@@ -143,11 +144,6 @@ public final class TimersPlace implements Place {
                         .helped(
                             "What was begun by mistake waits again, as if it had not been in;"
                                 + " what is done goes on."))));
-  }
-
-  /** The fire watch is no job's. */
-  private static boolean isWatch(JobWait wait) {
-    return wait.slug().isEmpty();
   }
 
   /** It is entered in the book that holds what the watch began with. */
@@ -164,7 +160,7 @@ public final class TimersPlace implements Place {
       return told(model, form, at, "why", "Say why it ends before its time.");
     }
     List<JobWait> timers = TimerWords.inOrder(model);
-    if (at < timers.size() && isWatch(timers.get(at))) {
+    if (at < timers.size() && timers.get(at).isWatch()) {
       return endWatch(model, why);
     }
     if (at >= timers.size()) {
@@ -204,9 +200,18 @@ public final class TimersPlace implements Place {
     int at = ((TimersHeld) model.held()).at();
     boolean sets = form.purpose() == Form.Purpose.TIMER;
     Map<String, String> wrong = sets ? troubles(form, false) : Map.of();
-    Form shown = textChanged ? form.withTroubles(wrong) : form;
+    Form shown = textChanged ? withUsualEnd(model, form).withTroubles(wrong) : form;
     Model next = model.with(new TimersHeld(at, Optional.of(shown)));
     return textChanged ? Drafting.keep(next, shown) : Turn.to(next);
+  }
+
+  /** A reason that was offered says by itself what follows; in the field below it may be changed. */
+  private static Form withUsualEnd(Model model, Form form) {
+    String why = form.text("why");
+    String before = model.held().form().map(open -> open.text("why")).orElse("");
+    return form.purpose() == Form.Purpose.END_WAIT && SOONER.contains(why) && !why.equals(before)
+        ? form.withTexts(Map.of("then", why.equals(MISTAKE) ? WAITS_AGAIN : OVER))
+        : form;
   }
 
   @Override

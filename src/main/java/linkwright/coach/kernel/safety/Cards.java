@@ -20,6 +20,7 @@ import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
+import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.standing.CardTraits;
 
@@ -96,19 +97,35 @@ public record Cards(StepId step, String person, List<Card> all) {
     if (before) {
       return List.of();
     }
-    return at.routine().steps().stream()
-        .limit(at.number() - 1L)
-        .flatMap(step -> step.cautions().stream())
-        .distinct()
+    List<Step> behind = at.routine().steps().subList(0, at.number() - 1);
+    List<String> ready = named(madeReady(behind));
+    return named(behind).stream()
         .filter(id -> !at.step().cautions().contains(id))
         .flatMap(id -> model.handbook().caution(id).stream())
-        .filter(card -> card.covers().isEmpty() || card.covers().stream().anyMatch(HOT::contains))
+        .filter(
+            card ->
+                card.covers().stream().anyMatch(HOT::contains)
+                    || (card.covers().isEmpty() && ready.contains(card.id())))
         .toList();
+  }
+
+  private static List<String> named(List<Step> steps) {
+    return steps.stream().flatMap(step -> step.cautions().stream()).distinct().toList();
+  }
+
+  /** Up to the lighting of the torch room and bench are spoken of; after that the work itself. */
+  private static List<Step> madeReady(List<Step> steps) {
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).does().contains(Hazard.LIGHTS)) {
+        return steps.subList(0, i + 1);
+      }
+    }
+    return steps;
   }
 
   /** Those of some cautions that apply to a job, at whatever step. */
   public static List<Card> of(Model model, OpenJob job, List<Caution> cautions) {
-    CardTraits traits = CardTraits.of(job.state().course().wish(), model.handbook());
+    CardTraits traits = job.standing().traits();
     CautionsMet met = job.cautionsMet();
     String person = job.person();
     List<Card> cards = new ArrayList<>();

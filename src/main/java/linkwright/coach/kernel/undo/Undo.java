@@ -64,20 +64,49 @@ public final class Undo {
         .orElseGet(() -> Turn.to(model.told("Nothing was undone here.")));
   }
 
-  /** What strikes the act that was entered last at the bench; nothing if undo does not reach it. */
+  /** What strikes what was counted last at the bench; what failed of it stays entered. */
   public static List<Fact> lastAtBench(Model model) {
-    return new Undo(model, PlaceId.BENCH).lastHere().map(Undo::undone).orElse(List.of());
+    return new Undo(model, PlaceId.BENCH)
+        .lastHere()
+        .map(act -> undone(act.stream().filter(entry -> !isFailed(entry)).toList()))
+        .orElse(List.of());
   }
 
-  /** What came through or was cut last, if that was the last act at the bench. */
-  public static <F extends Fact> Optional<F> lastCounted(Model model, Class<F> kind) {
+  /** What came through last, if that was the last act at the bench. */
+  public static Optional<Fact.PiecesThrough> lastThrough(Model model) {
+    return new Undo(model, PlaceId.BENCH).lastHere().flatMap(act -> first(act, Fact.PiecesThrough.class));
+  }
+
+  /** What was cut last, if nothing but scrap of it was entered at the bench since. */
+  public static Optional<Fact.WireCut> lastCut(Model model) {
     return new Undo(model, PlaceId.BENCH)
-        .lastHere().stream()
+        .allHere().stream()
+            .dropWhile(Undo::isScrap)
+            .findFirst()
+            .flatMap(act -> first(act, Fact.WireCut.class));
+  }
+
+  /** What was scrapped by itself since anything else was entered at the bench. */
+  public static int scrappedSince(Model model) {
+    return new Undo(model, PlaceId.BENCH)
+        .allHere().stream()
+            .takeWhile(Undo::isScrap)
             .flatMap(List::stream)
-            .map(Entry::fact)
-            .filter(kind::isInstance)
-            .map(kind::cast)
-            .findFirst();
+            .mapToInt(entry -> ((Fact.PiecesScrapped) entry.fact()).count())
+            .sum();
+  }
+
+  private static <F extends Fact> Optional<F> first(List<Entry> act, Class<F> kind) {
+    return act.stream().map(Entry::fact).filter(kind::isInstance).map(kind::cast).findFirst();
+  }
+
+  private static boolean isScrap(List<Entry> act) {
+    return act.stream().allMatch(entry -> entry.fact() instanceof Fact.PiecesScrapped);
+  }
+
+  private static boolean isFailed(Entry entry) {
+    return entry.fact() instanceof Fact.PiecesScrapped
+        || entry.fact() instanceof Fact.PiecesSentBack;
   }
 
   private static List<Fact> undone(List<Entry> live) {
@@ -121,11 +150,16 @@ public final class Undo {
 
   /** What still counts of the last act that was entered at this place and no other. */
   private Optional<List<Entry>> lastHere() {
+    return allHere().stream().findFirst();
+  }
+
+  /** The same of all acts, the last before the rest. */
+  private List<List<Entry>> allHere() {
     return acts(job, model.now()).stream()
         .map(this::live)
         .filter(live -> !live.isEmpty())
         .filter(live -> live.stream().allMatch(entry -> places(entry).contains(here)))
-        .findFirst();
+        .toList();
   }
 
   private Turn strike(List<Entry> live) {
