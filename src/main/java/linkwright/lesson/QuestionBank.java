@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -45,9 +44,6 @@ public final class QuestionBank {
       Pattern.compile("(?i)\\b(gas|torch|bottles?|hoses?|unions|flame|extinguisher)\\b");
 
   private static final Pattern SOLDERS = Pattern.compile("(?i)\\bsolder");
-
-  private static final Pattern FIRE =
-      Pattern.compile("(?i)\\b(sparks?|flames?|fire|charcoal|fuel|gas)\\b");
 
   private final Routine routine;
   private final List<Step> sequence;
@@ -128,7 +124,7 @@ public final class QuestionBank {
   }
 
   private void danger(Step step) {
-    List<Caution> here = askedAt(step);
+    List<Caution> here = new CardsAsked(sequence, cautions).at(step);
     List<Caution> apart = metFirst(new CautionsElsewhere(step, here, stems).of(cautions.values()));
     List<String> elsewhere = apart.stream().map(Caution::canHappen).toList();
     for (Caution card : here) {
@@ -144,33 +140,6 @@ public final class QuestionBank {
           card.shortLine(),
           true);
     }
-  }
-
-  /** Its cards; what a flame brings is asked where the first one burns, not while wire is cut. */
-  private List<Caution> askedAt(Step step) {
-    List<Caution> here = cards(step);
-    List<Step> cold = sequence.stream().takeWhile(each -> !CautionsElsewhere.isHot(each)).toList();
-    if (cold.contains(step)) {
-      return here.stream().filter(card -> !isOfFire(card)).toList();
-    }
-    if (cold.size() < sequence.size() && sequence.get(cold.size()).equals(step)) {
-      Stream<Caution> told =
-          cold.stream()
-              .filter(each -> !each.does().isEmpty())
-              .flatMap(each -> cards(each).stream())
-              .filter(QuestionBank::isOfFire);
-      return Stream.concat(here.stream(), told).distinct().toList();
-    }
-    return here;
-  }
-
-  private List<Caution> cards(Step step) {
-    return step.cautions().stream().flatMap(id -> card(id).stream()).toList();
-  }
-
-  private static boolean isOfFire(Caution card) {
-    return CautionsElsewhere.isHot(card.covers())
-        || (card.covers().isEmpty() && FIRE.matcher(card.title() + " " + card.canHappen()).find());
   }
 
   /** What this routine warns of somewhere is likelier than what it never does. */
@@ -211,10 +180,6 @@ public final class QuestionBank {
   /** Where a step shuts the gas, what makes a torch safe is right there too. */
   private static boolean isOfGas(String text) {
     return GAS.matcher(text).find();
-  }
-
-  private Optional<Caution> card(String id) {
-    return Optional.ofNullable(cautions.get(id));
   }
 
   private void lookFors() {
