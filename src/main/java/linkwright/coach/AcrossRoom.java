@@ -12,6 +12,7 @@ import linkwright.coach.content.Question;
 import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.TimerRun;
@@ -42,7 +43,8 @@ final class AcrossRoom {
   static boolean shown(Model model) {
     Place place = Places.of(model);
     return model.settings().across()
-        && of(model, place, place.acts(model), place.content(model)).isPresent();
+        && of(model, place, AskedOnce.acts(place, model), AskedOnce.content(place, model))
+            .isPresent();
   }
 
   /** Whether that key ends it. */

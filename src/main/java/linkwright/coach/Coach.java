@@ -16,7 +16,9 @@ import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
@@ -84,15 +86,16 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn keyPressed(Message.KeyPressed message) {
+    Model at = Turning.quieted(model, message.key(), meant(model, message.key()));
     return message
         .at()
-        .map(at -> Bounce.key(model.quiet(), message.key(), at))
-        .orElseGet(() -> key(model.quiet().with(Presses.NONE), message.key()));
+        .map(when -> Bounce.key(at, message.key(), when))
+        .orElseGet(() -> key(at.with(Presses.NONE), message.key()));
   }
 
   @Override
   public Turn actChosen(Message.ActChosen message) {
-    return act(model.quiet(), message.act());
+    return act(Turning.ACTS.contains(message.act()) ? model : model.quiet(), message.act());
   }
 
   /** Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is dropped. */
@@ -335,7 +338,8 @@ public final class Coach implements MessageCases<Turn> {
       return Optional.of(Act.ACROSS);
     }
     KeyMap keys = model.settings().keys();
-    return keys.find(key, place.acts(model)).or(() -> keys.find(key, EverywhereActs.ALL));
+    return keys.find(key, AskedOnce.acts(place, model))
+        .or(() -> keys.find(key, EverywhereActs.ALL));
   }
 
   static Turn key(Model model, Key key) {
@@ -356,18 +360,12 @@ public final class Coach implements MessageCases<Turn> {
     if (AcrossRoom.ends(model, key)) {
       return EverywhereActs.act(model, Act.ACROSS);
     }
-    Optional<Act> act = model.settings().keys().find(key, place.acts(model));
-    if (act.isPresent()) {
-      return HotWorkGate.act(model, place, act.get());
-    }
-    if (place.takesEveryKey()) {
+    Optional<Act> act = model.settings().keys().find(key, AskedOnce.acts(place, model));
+    if (act.isEmpty() && place.takesEveryKey()) {
       return place.typed(model, key);
     }
-    return model
-        .settings()
-        .keys()
-        .find(key, EverywhereActs.ALL)
-        .map(common -> HotWorkGate.act(model, place, common))
+    return act.or(() -> model.settings().keys().find(key, EverywhereActs.ALL))
+        .map(found -> HotWorkGate.act(model, place, found))
         .orElseGet(() -> typed(model, place, key));
   }
 
@@ -389,7 +387,7 @@ public final class Coach implements MessageCases<Turn> {
     if (act == Act.TO_DUE && DueWaits.next(model).isPresent()) {
       return DueWaits.go(model);
     }
-    if (place.acts(model).contains(act)) {
+    if (AskedOnce.acts(place, model).contains(act)) {
       return HotWorkGate.act(model, place, act);
     }
     return EverywhereActs.ALL.contains(act)

@@ -10,6 +10,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.TimerRun;
@@ -45,7 +46,7 @@ final class DueWaits {
     }
     return model.held().place() == PlaceId.BENCH
         ? !BenchAnswers.away(model)
-            && !Places.of(model).acts(model).contains(Act.TO_DUE)
+            && !AskedOnce.acts(Places.of(model), model).contains(Act.TO_DUE)
             && BenchAnswers.due(model).isPresent()
         : true;
   }

@@ -73,7 +73,7 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
   private static void ofJob(List<Findable> all, Model model) {
     model
         .job()
-        .flatMap(job -> model.handbook().walked(job.state()))
+        .flatMap(job -> job.standing().walked())
         .map(Routine::steps)
         .orElse(List.of())
         .forEach(step -> all.add(of(step, model)));

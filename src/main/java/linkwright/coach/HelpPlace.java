@@ -10,7 +10,8 @@ import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.AskedOnce;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
@@ -62,7 +63,7 @@ final class HelpPlace implements Place {
   @Override
   public Content content(Model model) {
     Model there = model.with(((HelpHeld) model.held()).from());
-    List<Act> acts = new ArrayList<>(Places.of(there).acts(there));
+    List<Act> acts = new ArrayList<>(AskedOnce.acts(Places.of(there), there));
     if (!(there.held() instanceof HotWorkHeld)) {
       EverywhereActs.ALL.stream().filter(act -> !acts.contains(act)).forEach(acts::add);
     }

@@ -14,6 +14,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.HotWorkWords;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
@@ -110,7 +111,9 @@ final class HotWorkGate {
   }
 
   private static Turn done(Model model, Place place, Act act) {
-    return place.acts(model).contains(act) ? place.act(model, act) : EverywhereActs.act(model, act);
+    return AskedOnce.acts(place, model).contains(act)
+        ? place.act(model, act)
+        : EverywhereActs.act(model, act);
   }
 
   private static Model told(Model model) {

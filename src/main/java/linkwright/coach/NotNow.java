@@ -5,6 +5,7 @@ import java.util.Optional;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
@@ -37,7 +38,7 @@ final class NotNow {
 
   /** What stands here and goes before all else. */
   private static String before(Model model) {
-    List<Act> open = Places.of(model).acts(model);
+    List<Act> open = AskedOnce.acts(Places.of(model), model);
     if (open.contains(Act.SEEN)) {
       return "This card comes first: {do:seen} when it is read.";
     }

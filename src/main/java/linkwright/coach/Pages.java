@@ -18,9 +18,11 @@ import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.StillToDoWords;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
+import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.round.RoundPlace;
@@ -35,8 +37,9 @@ public final class Pages {
         model.writing() instanceof Writing.Failed not ? Optional.of(not) : Optional.empty();
     Place place = Places.of(model);
     InTradeWords words = new InTradeWords(JobWords.tradeWords(model), model.settings().units());
-    Content body = words.of(failed.map(FailedWrite::content).orElseGet(() -> place.content(model)));
-    List<Act> acts = place.acts(model);
+    Content body =
+        words.of(failed.map(FailedWrite::content).orElseGet(() -> AskedOnce.content(place, model)));
+    List<Act> acts = AskedOnce.acts(place, model);
     return new Page(
         model.job().map(Pages::name).orElse("Linkwright"),
         body,
@@ -45,11 +48,7 @@ public final class Pages {
         waits(model),
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
-        model
-            .job()
-            .filter(job -> !job.state().course().closed())
-            .map(job -> StillToDoWords.line(model, job))
-            .orElse(""),
+        StillToDoWords.of(model),
         words.said(model.notice().text()),
         model.notice().trouble(),
         failed.isPresent() ? open(FailedWrite.ACTS) : open(model, place, acts, body),
@@ -166,7 +165,7 @@ public final class Pages {
       if (taken || shown.contains(act) || act == Act.UNDO || act == Act.LESS || act == Act.LEAVE) {
         continue;
       }
-      if (saidAlready(open, place.says(model, act)) || behindACard(place, model, act)) {
+      if (saidAlready(open, place.says(model, act)) || behindACard(acts, act)) {
         continue;
       }
       if (act == Act.UP) {
@@ -196,8 +195,8 @@ public final class Pages {
   }
 
   /** A card is turned before a later step is gone to. */
-  private static boolean behindACard(Place place, Model model, Act act) {
-    return act == Act.NEXT_STEP && place.acts(model).contains(Act.SEEN);
+  private static boolean behindACard(List<Act> acts, Act act) {
+    return act == Act.NEXT_STEP && acts.contains(Act.SEEN);
   }
 
   /** The common key goes to the wait that is over, and nowhere else. */

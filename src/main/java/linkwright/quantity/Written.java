@@ -22,6 +22,8 @@ record Written(double number, String digits, String rest) {
       Pattern.compile("((?:\\d+(?:[.,]\\d+)?|[.,]\\d+)(?:[eE][+-]?\\d+)?)");
   private static final Pattern THOUSANDS_OR_DECIMALS = Pattern.compile("[1-9]\\d{0,2},\\d{3}");
   private static final Pattern CONTINUED = Pattern.compile("[.,]?\\d");
+  private static final Pattern GAPS = Pattern.compile("[\\s\\u00a0\\u2007\\u2009\\u202f]+");
+  private static final Pattern MINUSES = Pattern.compile("[\\u2212\\u2013\\u2012\\ufe63\\uff0d]");
   private static final List<String> QUARTERS =
       List.of("½ 1/2", "¼ 1/4", "¾ 3/4", "⅛ 1/8", "⅜ 3/8", "⅝ 5/8", "⅞ 7/8", "⅓ 1/3", "⅔ 2/3");
 
@@ -138,8 +140,8 @@ record Written(double number, String digits, String rest) {
 
   /** One kind of space, one kind of minus, fractions spelt out. */
   static String tidy(String typed) {
-    String text = typed.replaceAll("[\\s\\u00a0\\u2007\\u2009\\u202f]+", " ");
-    text = text.replaceAll("[\\u2212\\u2013\\u2012\\ufe63\\uff0d]", "-").replace('⁄', '/');
+    String text = GAPS.matcher(typed).replaceAll(" ");
+    text = MINUSES.matcher(text).replaceAll("-").replace('⁄', '/');
     for (String pair : QUARTERS) {
       text = text.replace(pair.substring(0, 1), " " + pair.substring(2));
     }

@@ -45,6 +45,8 @@ import linkwright.standing.stock.StockLeft;
  * @param redos how often a joint is still expected to be done again; empty where no routine says
  * @param taken key of the wish → what was taken where nothing was typed, and where it comes from
  * @param since key → what would be taken today, where a kept plan holds another value
+ * @param walked the routine as it is walked here: see {@link Handbook#walked}
+ * @param traits what a caution may be tied to
  * @param quote what the chain takes and costs, the first and again; empty without a plan of one
  */
 public record Standing(
@@ -59,6 +61,8 @@ public record Standing(
     OptionalDouble redos,
     Map<String, Sourced> taken,
     Map<String, String> since,
+    Optional<Routine> walked,
+    CardTraits traits,
     Optional<Quote> quote) {
   /** More pieces than anybody cuts: wire is no limit where it is not counted. */
   private static final int NO_LIMIT = 100_000;
@@ -214,7 +218,7 @@ public record Standing(
                 FinishChance.of(counted.plan().orElseThrow(), left, wire.orElseThrow()))
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
-    Redos redos = Redos.of(routine, state, left, handbook.hands());
+    Redos redos = Redos.of(routine, state, left, handbook);
     Forecast toDo =
         hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
@@ -234,6 +238,8 @@ public record Standing(
         redos.expected(),
         taken,
         PlanDefaults.since(state.course().wish(), state, handbook),
+        routine,
+        CardTraits.of(state.course().wish(), handbook),
         counted
             .plan()
             .filter(any -> redos.expected().isPresent())

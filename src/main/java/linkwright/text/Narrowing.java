@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -14,6 +15,8 @@ import java.util.stream.IntStream;
  * whole name before all.
  */
 public final class Narrowing {
+  private static final Pattern MARKS = Pattern.compile("\\p{Mn}");
+
   private Narrowing() {}
 
   /**
@@ -72,8 +75,9 @@ public final class Narrowing {
   }
 
   private static String folded(String text) {
-    return Normalizer.normalize(text, Normalizer.Form.NFD)
-        .replaceAll("\\p{Mn}", "")
+    return MARKS
+        .matcher(Normalizer.normalize(text, Normalizer.Form.NFD))
+        .replaceAll("")
         .toLowerCase(Locale.ROOT);
   }
 }

@@ -5,10 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Collection;
+import linkwright.routine.Routine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class BenchEditTest {
+  private static final Collection<Routine> ROUTINES =
+      Library.load(new Home(Path.of("no-such-folder"))).routines().values();
+
   private static final String BENCH =
       """
       format: 1
@@ -69,10 +74,10 @@ class BenchEditTest {
     Home home = new Home(folder);
     Path file = folder.resolve("bench.yaml");
     Files.writeString(file, BENCH);
-    assertThat(BenchFile.change(home, Map.of("kerf", "thin"), Shipped.reference()).isGood())
+    assertThat(BenchFile.change(home, Map.of("kerf", "thin"), Shipped.reference(), ROUTINES).isGood())
         .isFalse();
     assertThat(Files.readString(file)).isEqualTo(BENCH);
-    assertThat(BenchFile.change(home, Map.of("kerf", "0.2 mm"), Shipped.reference()).isGood())
+    assertThat(BenchFile.change(home, Map.of("kerf", "0.2 mm"), Shipped.reference(), ROUTINES).isGood())
         .isTrue();
     assertThat(BenchFile.load(home).bench().kerfMm()).hasValue(0.2);
   }

@@ -20,7 +20,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.plan.WishKeys;

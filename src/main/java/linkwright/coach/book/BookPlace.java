@@ -16,7 +16,8 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.AskedOnce;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
@@ -106,7 +107,7 @@ public final class BookPlace implements Place {
       case UP -> moved(model, screen.at() - 1);
       case DOWN -> moved(model, screen.at() + 1);
       case LESS, MORE ->
-          model.parts(content(model)) > 1
+          model.parts(AskedOnce.content(this, model)) > 1
               ? Turn.to(model.with(screen.turned(Turning.to(screen.turned(), act))))
               : moved(model, screen.at() + (act == Act.MORE ? page : -page));
       case NEWEST -> moved(model, 0);

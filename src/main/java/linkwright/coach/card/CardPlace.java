@@ -14,7 +14,7 @@ import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.JobCard;
@@ -49,7 +49,7 @@ public final class CardPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.WRITE_CARD, Act.TO_WEIGH_IN, Act.TO_BENCH));
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

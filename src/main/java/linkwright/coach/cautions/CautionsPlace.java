@@ -10,7 +10,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 
 /** The cautions: all of them, one read whole at a time; at the bench and before any job. */

@@ -10,7 +10,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.lesson.ClassRoom;
 
@@ -71,7 +71,7 @@ public final class ClassPlace implements Place {
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

@@ -17,7 +17,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.drawer.Drawer;
 import linkwright.drawer.Lot;
@@ -75,7 +75,7 @@ public final class DrawerPlace implements Place {
       acts.addAll(List.of(Act.LOT_COUNTED, Act.DRAW, Act.UP, Act.DOWN));
     }
     acts.addAll(List.of(Act.TO_EXCHANGE, Act.TO_TRAY));
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

@@ -18,7 +18,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.exchange.CsvTable;
 import linkwright.exchange.TakenIn;
@@ -88,7 +88,7 @@ public final class ExchangePlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.WRITE_OUT, Act.TAKE_ROWS));
     acts.add(model.job().isPresent() ? Act.TO_BENCH : Act.TO_TRAY);
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

@@ -48,11 +48,7 @@ final class FailedContent {
   }
 
   private static List<Remedy> cures(Model model, FailedPieces failed) {
-    return model
-        .job()
-        .flatMap(job -> model.handbook().walked(job.state()))
-        .map(failed::cures)
-        .orElse(List.of());
+    return model.job().flatMap(job -> job.standing().walked()).map(failed::cures).orElse(List.of());
   }
 
   private static Table.Line line(Model model, FailedPieces failed) {

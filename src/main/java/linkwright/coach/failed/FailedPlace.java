@@ -7,7 +7,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.standing.FailedPieces;
 
@@ -30,7 +30,7 @@ public final class FailedPlace implements Place {
       acts.addAll(List.of(Act.UP, Act.DOWN));
     }
     acts.addAll(List.of(Act.TO_PILES, Act.TO_BENCH));
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

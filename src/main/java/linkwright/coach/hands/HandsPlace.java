@@ -6,7 +6,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.hands.Hands;
 import linkwright.hands.TaughtJob;
@@ -39,9 +39,7 @@ public final class HandsPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     return Turning.with(
-        List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_EXCHANGE, Act.TO_TRAY),
-        model,
-        content(model));
+        List.of(Act.LEAVE_OUT, Act.UP, Act.DOWN, Act.TO_EXCHANGE, Act.TO_TRAY), model, this);
   }
 
   @Override

@@ -62,9 +62,8 @@ public record AtBench(
         .job()
         .flatMap(
             job ->
-                model
-                    .handbook()
-                    .walked(job.state())
+                job.standing()
+                    .walked()
                     .filter(routine -> !routine.steps().isEmpty())
                     .map(routine -> of(routine, job, stepIn(routine, job))));
   }

@@ -16,13 +16,12 @@ public final class WaitingWords {
 
   /** Every pile of the job on the bench; none without a job or its routine. */
   public static List<WaitingPiece> of(Model model) {
-    return model.job().map(job -> of(model, job)).orElse(List.of());
+    return model.job().map(WaitingWords::of).orElse(List.of());
   }
 
-  private static List<WaitingPiece> of(Model model, OpenJob job) {
-    return model
-        .handbook()
-        .walked(job.state())
+  private static List<WaitingPiece> of(OpenJob job) {
+    return job.standing()
+        .walked()
         .map(routine -> WaitingPiece.of(job.state(), routine, job.standing().left()))
         .orElse(List.of());
   }

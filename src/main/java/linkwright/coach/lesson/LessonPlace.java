@@ -13,9 +13,9 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.asking.Banks;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.LessonFact;
@@ -146,9 +146,7 @@ public final class LessonPlace implements Place {
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
-    return held.told()
-        ? AskedContent.acts(model, content(model), acts)
-        : Turning.with(acts, model, content(model));
+    return held.told() ? AskedContent.acts(acts, model, this) : Turning.with(acts, model, this);
   }
 
   @Override

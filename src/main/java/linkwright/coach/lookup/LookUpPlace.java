@@ -14,7 +14,7 @@ import linkwright.coach.form.SearchForm;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.text.Narrowing;
 
@@ -45,7 +45,7 @@ public final class LookUpPlace implements Place {
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   private static LookUpHeld held(Model model) {

@@ -11,7 +11,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
@@ -70,7 +70,7 @@ public final class NearestPlace implements Place {
     List<Act> acts = new ArrayList<>();
     ((NearestHeld) model.held()).choices().forEach(choice -> acts.add(actOf(choice.way())));
     acts.add(Act.TO_PLAN);
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

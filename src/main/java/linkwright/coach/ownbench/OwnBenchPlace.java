@@ -11,7 +11,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.standing.typed.TypedTwice;
 
@@ -49,7 +49,7 @@ public final class OwnBenchPlace implements Place {
       acts.add(Act.KEEP_TYPED);
     }
     acts.add(Act.TO_TRAY);
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

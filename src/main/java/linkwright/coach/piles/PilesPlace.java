@@ -13,8 +13,8 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.WaitingWords;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
@@ -55,7 +55,7 @@ public final class PilesPlace implements Place {
     acts.add(Act.TO_BENCH);
     acts.add(Act.TO_FAILED);
     acts.add(Act.UNDO);
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

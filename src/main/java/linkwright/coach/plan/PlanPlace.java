@@ -18,14 +18,14 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.JobTraits;
 import linkwright.standing.PlanDefaults;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.Standing;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */

@@ -16,7 +16,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
@@ -126,7 +126,7 @@ public final class ReachPlace implements Place {
       acts.add(Act.PLAN_SO_LONG);
     }
     acts.add(Act.TO_PLAN);
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   private static Optional<Plan> longest(Model model) {

@@ -36,7 +36,7 @@ final class RehearsalContent {
     return model
         .job()
         .filter(job -> job.state().course().routine().equals(id))
-        .flatMap(job -> model.handbook().walked(job.state()))
+        .flatMap(job -> job.standing().walked())
         .or(() -> model.handbook().routine(id));
   }
 

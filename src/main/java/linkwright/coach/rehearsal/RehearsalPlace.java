@@ -8,9 +8,9 @@ import linkwright.coach.content.Part;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
@@ -80,7 +80,7 @@ public final class RehearsalPlace implements Place {
         model
             .job()
             .filter(job -> job.state().course().routine().equals(held.routine()))
-            .map(job -> CardTraits.of(job.state().course().wish(), model.handbook()));
+            .map(job -> job.standing().traits());
     return Cards.worstFirst(named, step.does()).stream()
         .filter(card -> traits.map(each -> each.meet(card)).orElse(true))
         .toList();
@@ -133,7 +133,7 @@ public final class RehearsalPlace implements Place {
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

@@ -9,8 +9,8 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.TypedBefore;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 
 /** The way round a job: every place with its key; the bench is where enter leads. */
@@ -44,7 +44,7 @@ public final class RoundPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return Turning.with(places(model), model, content(model));
+    return Turning.with(places(model), model, this);
   }
 
   /** What is open here, but for turning on. */

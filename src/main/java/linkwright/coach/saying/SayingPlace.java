@@ -12,10 +12,10 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.CautionMet;
@@ -147,8 +147,8 @@ public final class SayingPlace implements Place {
       acts.add(Act.NEXT_QUESTION);
     }
     return ((SayingHeld) model.held()).told()
-        ? AskedContent.acts(model, content(model), acts)
-        : Turning.with(acts, model, content(model));
+        ? AskedContent.acts(acts, model, this)
+        : Turning.with(acts, model, this);
   }
 
   @Override

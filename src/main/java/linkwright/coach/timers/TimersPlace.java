@@ -15,7 +15,7 @@ import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.EntryId;
@@ -65,7 +65,7 @@ public final class TimersPlace implements Place {
       acts.add(Act.STOP_TIMER);
     }
     acts.addAll(List.of(Act.SET_TIMER, Act.UP, Act.DOWN, Act.TO_BENCH));
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

@@ -15,8 +15,8 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
@@ -102,7 +102,7 @@ public final class TrayPlace implements Place {
       acts.addAll(List.of(Act.MORE, Act.LESS, Act.NEWEST, Act.OLDEST));
       return List.copyOf(acts);
     }
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

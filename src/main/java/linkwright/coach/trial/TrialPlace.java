@@ -17,7 +17,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.EntryId;
@@ -28,7 +28,7 @@ import linkwright.plan.WishedRing;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.ChainEnds;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.TrialLength;
 
 /** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */
@@ -60,7 +60,7 @@ public final class TrialPlace implements Place {
   public List<Act> acts(Model model) {
     List<Act> acts =
         List.of(Act.LOG, Act.CHOOSE_TRIAL, Act.UP, Act.DOWN, Act.TO_TESTS, Act.TO_BENCH, Act.UNDO);
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   /** Opens the screen at the last trial. */

@@ -54,9 +54,8 @@ final class HoursForm {
   private static Map<StepId, String> steps(Model model) {
     OpenJob job = model.job().orElseThrow();
     Map<StepId, String> steps = new LinkedHashMap<>();
-    model
-        .handbook()
-        .walked(job.state())
+    job.standing()
+        .walked()
         .ifPresent(
             routine ->
                 routine.steps().stream()

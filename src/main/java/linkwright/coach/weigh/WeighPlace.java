@@ -20,8 +20,8 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
 import linkwright.coach.kernel.TypedBefore;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.job.Accounts;
@@ -31,7 +31,7 @@ import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.ClosedFigures;
 import linkwright.standing.JobPrices;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.Standing;
 
 /** Weighing in, the price, and closing the job. */

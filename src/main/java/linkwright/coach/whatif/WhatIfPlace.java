@@ -17,7 +17,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.WishKeys;
 import linkwright.reference.Metal;
@@ -75,7 +75,7 @@ public final class WhatIfPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    return Turning.with(List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH), model, content(model));
+    return Turning.with(List.of(Act.VARY, Act.TO_PLAN, Act.TO_REACH), model, this);
   }
 
   @Override

@@ -18,7 +18,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.Turn;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -29,7 +29,7 @@ import linkwright.plan.LinksOfSize;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
 
@@ -73,7 +73,7 @@ public final class WirePlace implements Place {
     if (!WireForms.solders(model).isEmpty()) {
       acts.add(Act.TAKE_SOLDER);
     }
-    return Turning.with(acts, model, content(model));
+    return Turning.with(acts, model, this);
   }
 
   @Override

@@ -2,15 +2,16 @@ package linkwright.coach.kernel.asking;
 
 import java.util.ArrayList;
 import java.util.List;
-import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.Turning;
+import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.CardContent;
+import linkwright.coach.kernel.turning.AskedOnce;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;
@@ -94,10 +95,10 @@ public final class AskedContent {
    * The acts where an answer is told: what has no room at once is turned to before anything goes
    * on, so that no card is passed unread.
    */
-  public static List<Act> acts(Model model, Content content, List<Act> acts) {
-    boolean unread = model.held().turned() < model.parts(content) - 1;
+  public static List<Act> acts(List<Act> acts, Model model, Place place) {
+    boolean unread = model.held().turned() < model.parts(AskedOnce.content(place, model)) - 1;
     if (!unread) {
-      return Turning.with(acts, model, content);
+      return Turning.with(acts, model, place);
     }
     List<Act> first = new ArrayList<>(List.of(Act.MORE, Act.LESS));
     first.addAll(acts);

@@ -125,7 +125,7 @@ public record Cards(StepId step, String person, List<Card> all) {
 
   /** Those of some cautions that apply to a job, at whatever step. */
   public static List<Card> of(Model model, OpenJob job, List<Caution> cautions) {
-    CardTraits traits = CardTraits.of(job.state().course().wish(), model.handbook());
+    CardTraits traits = job.standing().traits();
     CautionsMet met = job.cautionsMet();
     String person = job.person();
     List<Card> cards = new ArrayList<>();
