@@ -92,6 +92,7 @@ public final class PlanDefaults {
     usual(taken, texts, WishKeys.KERF, Decimals.upTo(UsualFigures.KERF_MM, 3) + " mm");
     usual(taken, texts, WishKeys.COIL_TAIL, Decimals.upTo(UsualFigures.COIL_TAIL_MM, 3) + " mm");
     usual(taken, texts, WishKeys.CONFIDENCE, Decimals.upTo(100 * UsualFigures.CHANCE, 1) + " %");
+    HeldFormers.put(taken, texts, handbook);
     HeldFigures.of(texts, handbook.reference(), handbook.patterns())
         .forEach((key, value) -> taken.put(key, new Sourced(value, Sourced.Source.USUAL)));
     return taken;

@@ -33,7 +33,7 @@ import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.TestPieces;
 
 /** Test pieces: logged, compared with the wish, the next proposed, one made the sample link. */

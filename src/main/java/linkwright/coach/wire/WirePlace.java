@@ -16,7 +16,7 @@ import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
-import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.form.ShortageWords;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
@@ -29,7 +29,7 @@ import linkwright.plan.LinksOfSize;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
 
