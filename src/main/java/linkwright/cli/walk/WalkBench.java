@@ -103,6 +103,8 @@ final class WalkBench {
       coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));
     } else if (page.common().filter(GATES::contains).isPresent()) {
       refuse(Act.THROUGH);
+    } else if (page.common().filter(Act.BACK_FROM_LOOK::equals).isPresent()) {
+      coach.press(Key.of(Integer.toString(number)));
     } else if (number == 0) {
       lines.say("None came through; nothing was entered.");
     } else {

@@ -10,7 +10,7 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
-import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.form.ShortageWords;
 import linkwright.coach.kernel.Turn;
 import linkwright.job.Fact;
 import linkwright.job.JobState;

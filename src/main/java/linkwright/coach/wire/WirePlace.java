@@ -16,7 +16,7 @@ import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
-import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.form.ShortageWords;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
