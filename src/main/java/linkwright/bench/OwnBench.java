@@ -96,6 +96,48 @@ public record OwnBench(
         tools);
   }
 
+  /** The same with other losses, redos and waits. */
+  public OwnBench with(
+      Map<String, Double> lost, Map<String, Double> redone, Map<String, Long> waits) {
+    return new OwnBench(
+        name,
+        persons,
+        units,
+        formersMm,
+        plateMm,
+        kerfMm,
+        flame,
+        pickle,
+        solders,
+        prices,
+        lost,
+        redone,
+        fireWatchSeconds,
+        waits,
+        tools);
+  }
+
+  /** The share of pieces that she loses in all; empty where she said none. */
+  public OptionalDouble loss() {
+    return inAll(losses);
+  }
+
+  /** The share of joints that she does again, whatever the stage; empty where she said none. */
+  public OptionalDouble redo() {
+    return inAll(redos);
+  }
+
+  /** What goes wrong at one stage never comes to the next. */
+  private static OptionalDouble inAll(Map<String, Double> byStage) {
+    Double all = byStage.get("all");
+    return all != null
+        ? OptionalDouble.of(all)
+        : byStage.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(
+                1 - byStage.values().stream().reduce(1.0, (good, gone) -> good * (1 - gone)));
+  }
+
   static <T> Map<String, T> ordered(Map<String, T> map) {
     return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }

@@ -2,6 +2,7 @@ package linkwright.cli;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import linkwright.files.Library;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.Read;
 import linkwright.reference.Reference;
+import linkwright.routine.Routine;
 import linkwright.shell.Start;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -69,12 +71,14 @@ final class BenchCommand implements Callable<Integer> {
       changes.put(each.substring(0, equals).strip(), each.substring(equals + 1).strip());
     }
     if (!changes.isEmpty()) {
-      Reference reference = Library.load(root.home()).reference();
-      Optional<String> wrong = BenchFile.wrong(root.home(), changes, reference);
+      Library before = Library.load(root.home());
+      Reference reference = before.reference();
+      Collection<Routine> routines = before.routines().values();
+      Optional<String> wrong = BenchFile.wrong(root.home(), changes, reference, routines);
       if (wrong.isPresent()) {
         return root.wrong(wrong.get());
       }
-      Read<BenchFile> changed = BenchFile.change(root.home(), changes, reference);
+      Read<BenchFile> changed = BenchFile.change(root.home(), changes, reference, routines);
       if (changed instanceof Read.Bad<BenchFile> bad) {
         here.err().say(bad.sentence());
         return Exit.PROBLEMS;

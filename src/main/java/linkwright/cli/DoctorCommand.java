@@ -18,6 +18,7 @@ import linkwright.exchange.forms.OutForm;
 import linkwright.files.Checking;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.shell.Start;
 import linkwright.terminal.Displays;
 import linkwright.terminal.Environment;
 import picocli.CommandLine.Command;
@@ -54,6 +55,7 @@ final class DoctorCommand implements Callable<Integer> {
     examination
         .findings()
         .forEach(each -> rows.add(row(each.good() ? "good" : "wrong", each.sentence())));
+    rows.add(row("", Start.remembered(root.home())));
     rows.add(row(others == 0 ? "good" : "wrong", others(others)));
     rows.add(row("", terminal(here.environment())));
     Displays.told(here.environment()).forEach(told -> rows.add(row("", told)));

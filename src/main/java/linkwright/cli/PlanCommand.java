@@ -29,7 +29,7 @@ import linkwright.shell.Start;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobTraits;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.Standing;
 import linkwright.standing.nearest.ChainChoice;
 import linkwright.standing.nearest.ChainChoices;

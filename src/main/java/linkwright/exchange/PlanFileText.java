@@ -1,9 +1,9 @@
 package linkwright.exchange;
 
-import java.util.Arrays;
 import java.util.Map;
 import java.util.stream.Collectors;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Items;
 
 /** A plan as it stands in a plan file. */
 public final class PlanFileText {
@@ -32,7 +32,7 @@ public final class PlanFileText {
   }
 
   private static String formers(String value) {
-    return Arrays.stream(value.split(",", -1))
+    return Items.of(value).stream()
         .map(each -> each.split("=", 2))
         .map(pair -> quoted(pair[0].strip()) + ": " + quoted(pair[pair.length - 1].strip()))
         .collect(Collectors.joining(", ", "{", "}"));

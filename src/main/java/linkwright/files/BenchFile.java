@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,7 +37,7 @@ import linkwright.quantity.Span;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
-import org.yaml.snakeyaml.error.Mark;
+import linkwright.routine.Routine;
 
 /**
  * The maker's own bench, from {@code bench.yaml} in her folder. What is wrong in it is told with
@@ -45,9 +45,9 @@ import org.yaml.snakeyaml.error.Mark;
  *
  * @param bench what could be read
  * @param problems all that is wrong, located
- * @param priced the metals that have a price, as she named them; empty once they are looked up
+ * @param named what has to be looked up elsewhere, as she named it; empty once it is
  */
-public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal> priced) {
+public record BenchFile(OwnBench bench, List<Problem> problems, List<BenchName> named) {
   private static final String NAME = "bench.yaml";
   private static final List<String> SHARES =
       List.of(
@@ -57,23 +57,16 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
           PriceList.MARGIN,
           PriceList.TAX);
 
+  static final String LOSSES = "losses";
+  static final String REDOS = "redos";
+  static final String WAITS = "waits";
   private static final String CURRENCY = "prices.currency";
   private static final String METAL_PRICE = "prices." + PriceList.METAL_PER_G + ".";
-
-  /**
-   * A metal as she named it beside its price.
-   *
-   * @param file where
-   * @param name what stands there
-   * @param line its line, from 1
-   * @param column its column, from 1
-   */
-  public record PricedMetal(String file, String name, int line, int column) {}
 
   /** Copies the lists. */
   public BenchFile {
     problems = List.copyOf(problems);
-    priced = List.copyOf(priced);
+    named = List.copyOf(named);
   }
 
   /** A file without a bench in it. */
@@ -82,44 +75,69 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
   }
 
   /**
-   * The same with its metals looked up as a plan's are: a price of what is no metal is told and
-   * left out, and so is a second price of one.
+   * The same with its metals looked up as a plan's are, stages and waits in the routines: what is
+   * said of one that is not known is told and left out, and so is a second price of one metal.
    */
-  public BenchFile known(Reference reference) {
-    if (priced.isEmpty()) {
+  public BenchFile known(Reference reference, Collection<Routine> routines) {
+    if (named.isEmpty()) {
       return this;
     }
-    ProblemList told = new ProblemList(priced.get(0).file());
-    Map<String, Double> perG = new LinkedHashMap<>();
-    Map<String, String> names = new HashMap<>();
+    ProblemList told = new ProblemList(named.get(0).file());
+    Map<String, String> metals = new LinkedHashMap<>();
     Function<String, Optional<String>> ids = metalIds(reference);
-    OwnPrices prices = bench.prices();
-    for (PricedMetal metal : priced) {
-      String name = metal.name();
-      Optional<String> id = ids.apply(name);
-      Optional<String> first = id.flatMap(known -> Optional.ofNullable(names.get(known)));
-      if (id.isPresent() && first.isEmpty()) {
-        names.put(id.get(), name);
-        Optional.ofNullable(prices.metalPerG().get(name)).ifPresent(g -> perG.put(id.get(), g));
-      } else if (told.full()) {
-        told.add(metal.line(), metal.column(), "", "");
-      } else {
-        told.add(
-            metal.line(),
-            metal.column(),
-            "\""
-                + PriceList.METAL_PER_G
-                + "\": "
-                + first
-                    .map(other -> "“" + name + "” and “" + other + "” are one metal.")
-                    .orElseGet(() -> reference.metal(name).problem().orElse("")),
-            "");
-      }
+    StagesAndWaits known = StagesAndWaits.of(routines);
+    Set<BenchName> strange = new HashSet<>();
+    for (BenchName each : named) {
+      Optional<String> wrong =
+          each.group().equals(PriceList.METAL_PER_G)
+              ? wrongMetal(each.name(), ids.apply(each.name()), metals, reference)
+              : known.wrong(each);
+      wrong.ifPresent(
+          sentence -> {
+            strange.add(each);
+            told.add(
+                each.line(),
+                each.column(),
+                told.full() ? "" : "\"" + each.group() + "\": " + sentence,
+                "");
+          });
     }
+    Map<String, Double> perG = new LinkedHashMap<>();
+    OwnPrices prices = bench.prices();
+    metals.forEach(
+        (id, name) ->
+            Optional.ofNullable(prices.metalPerG().get(name)).ifPresent(g -> perG.put(id, g)));
     List<Problem> all = new ArrayList<>(problems);
     all.addAll(told.all());
-    OwnPrices looked = new OwnPrices(prices.currency(), perG, prices.others());
-    return new BenchFile(bench.with(looked), all, List.of());
+    OwnBench without =
+        bench
+            .with(new OwnPrices(prices.currency(), perG, prices.others()))
+            .with(
+                without(bench.losses(), LOSSES, strange),
+                without(bench.redos(), REDOS, strange),
+                without(bench.waitSeconds(), WAITS, strange));
+    return new BenchFile(without, all, List.of());
+  }
+
+  private static Optional<String> wrongMetal(
+      String name, Optional<String> id, Map<String, String> before, Reference reference) {
+    Optional<String> first = id.flatMap(known -> Optional.ofNullable(before.get(known)));
+    if (id.isPresent() && first.isEmpty()) {
+      before.put(id.get(), name);
+      return Optional.empty();
+    }
+    return first
+        .map(other -> "“" + name + "” and “" + other + "” are one metal.")
+        .or(() -> reference.metal(name).problem());
+  }
+
+  private static <T> Map<String, T> without(
+      Map<String, T> all, String group, Set<BenchName> strange) {
+    Map<String, T> kept = new LinkedHashMap<>(all);
+    strange.stream()
+        .filter(each -> each.group().equals(group))
+        .forEach(one -> kept.remove(one.name()));
+    return kept;
   }
 
   /** Looks up metals alone: a price of solder has a key of its own. */
@@ -145,9 +163,10 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
    *
    * @param changes key with its groups before it, {@code prices.hour} → value; empty takes it out
    * @param reference where the metals of prices are looked up
+   * @param routines where stages and waits are
    */
   public static Read<BenchFile> change(
-      Home home, Map<String, String> changes, Reference reference) {
+      Home home, Map<String, String> changes, Reference reference, Collection<Routine> routines) {
     Path path = home.bench();
     try {
       Read<String> there = Home.textToEdit(path);
@@ -159,9 +178,9 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
       for (Map.Entry<String, String> each : changes.entrySet()) {
         text = BenchEdit.set(text, before.asNamed(each.getKey(), reference), each.getValue());
       }
-      BenchFile after = of(file(path, text)).known(reference);
+      BenchFile after = of(file(path, text)).known(reference, routines);
       List<Problem> wrong = new ArrayList<>(after.problems());
-      List<Problem> old = before.known(reference).problems();
+      List<Problem> old = before.known(reference, routines).problems();
       wrong.removeIf(
           problem -> old.stream().anyMatch(each -> each.wrong().equals(problem.wrong())));
       if (!wrong.isEmpty()) {
@@ -182,8 +201,9 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     }
     Function<String, Optional<String>> ids = metalIds(reference);
     Optional<String> id = ids.apply(key.substring(METAL_PRICE.length()));
-    return priced.stream()
-        .map(PricedMetal::name)
+    return named.stream()
+        .filter(each -> each.group().equals(PriceList.METAL_PER_G))
+        .map(BenchName::name)
         .filter(name -> id.isPresent() && ids.apply(name).equals(id))
         .findFirst()
         .map(name -> METAL_PRICE + name)
@@ -195,23 +215,26 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
    * of a price may stand there already.
    */
   public static Optional<String> wrong(
-      Home home, Map<String, String> changes, Reference reference) {
+      Home home, Map<String, String> changes, Reference reference, Collection<Routine> routines) {
     String priced = BenchEdit.set("", CURRENCY, "EUR");
-    return wrongIn(priced, changes, reference)
+    return wrongIn(priced, changes, reference, routines)
         .or(
             () ->
                 load(home).bench().prices().equals(OwnPrices.NONE)
-                    ? wrongIn("format: 1\n", changes, reference)
+                    ? wrongIn("format: 1\n", changes, reference, routines)
                     : Optional.empty());
   }
 
   private static Optional<String> wrongIn(
-      String before, Map<String, String> changes, Reference reference) {
+      String before,
+      Map<String, String> changes,
+      Reference reference,
+      Collection<Routine> routines) {
     String text = before;
     for (Map.Entry<String, String> each : changes.entrySet()) {
       text = BenchEdit.set(text, each.getKey(), each.getValue());
     }
-    return of(file(Path.of(NAME), text)).known(reference).problems().stream()
+    return of(file(Path.of(NAME), text)).known(reference, routines).problems().stream()
         .map(problem -> problem.wrong() + " " + problem.expected())
         .findFirst();
   }
@@ -222,41 +245,43 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
 
   static BenchFile of(DataFile file) {
     ProblemList problems = new ProblemList(file.name());
-    List<PricedMetal> priced = new ArrayList<>();
+    List<BenchName> named = new ArrayList<>();
     OwnBench bench =
         YamlFields.ofFile(file.bytes(), "the bench", problems)
-            .map(fields -> of(fields, priced))
+            .map(fields -> of(fields, named))
             .orElse(OwnBench.NONE);
-    return new BenchFile(bench, problems.all(), priced);
+    return new BenchFile(bench, problems.all(), named);
   }
 
-  private static OwnBench of(YamlFields from, List<PricedMetal> priced) {
+  private static OwnBench of(YamlFields from, List<BenchName> named) {
     OwnBench bench =
         new OwnBench(
             from.textOrEmpty("bench"),
             from.texts("persons"),
             from.optional("units", UserSettings.words(UnitStyle.values())),
-            all(from, "formers", "the formers", BenchFile::sizeMm),
+            all(from, "formers", new ArrayList<>(), BenchFile::sizeMm),
             from.list("plate", BenchFile::sizeMm),
             some(from.optional("kerf", BenchFile::sizeMm)),
             from.group("flame", "the flame").map(BenchFile::flame).orElse(Flame.NOT_SAID),
             from.group("pickle", "the pickle").map(BenchFile::pickle).orElse(Pickle.NOT_SAID),
             from.groups("solders", "a solder").stream().map(BenchFile::solder).toList(),
             from.group("prices", "the price list")
-                .map(prices -> prices(prices, priced))
+                .map(prices -> prices(prices, named))
                 .orElse(OwnPrices.NONE),
-            all(from, "losses", "the losses", BenchFile::share),
-            all(from, "redos", "the redos", BenchFile::share),
+            all(from, LOSSES, named, BenchFile::share),
+            all(from, REDOS, named, BenchFile::share),
             seconds(from.optional("fire-watch", Span::read)),
-            all(from, "waits", "the waits", text -> Span.read(text).map(Span::seconds)),
+            all(from, WAITS, named, text -> Span.read(text).map(Span::seconds)),
             from.texts("tools"));
     from.sound();
     return bench;
   }
 
   private static <T> Map<String, T> all(
-      YamlFields from, String key, String what, Function<String, Read<T>> reader) {
-    return from.group(key, what).map(group -> group.all(reader)).orElse(Map.of());
+      YamlFields from, String key, List<BenchName> named, Function<String, Read<T>> reader) {
+    Optional<YamlFields> group = from.group(key, "the " + key);
+    group.ifPresent(names -> named.addAll(BenchName.in(names, key)));
+    return group.map(each -> each.all(reader)).orElse(Map.of());
   }
 
   private static Flame flame(YamlFields from) {
@@ -294,22 +319,12 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<PricedMetal
     return solder;
   }
 
-  private static OwnPrices prices(YamlFields from, List<PricedMetal> priced) {
+  private static OwnPrices prices(YamlFields from, List<BenchName> named) {
     from.require("currency", "Write currency: EUR; without it a price is a bare number.");
     String currency = from.textOrEmpty("currency");
     Optional<YamlFields> perG = from.group(PriceList.METAL_PER_G, "the prices of metals");
     Map<String, Double> metals = perG.map(group -> group.all(Values::notNegative)).orElse(Map.of());
-    perG.ifPresent(
-        group ->
-            group
-                .names()
-                .forEach(
-                    name -> {
-                      Mark at = group.place(name).getStartMark();
-                      priced.add(
-                          new PricedMetal(
-                              from.problems().file(), name, at.getLine() + 1, at.getColumn() + 1));
-                    }));
+    perG.ifPresent(group -> named.addAll(BenchName.in(group, PriceList.METAL_PER_G)));
     Map<String, Double> others = new LinkedHashMap<>();
     for (String name : PriceList.NAMES) {
       if (!name.equals(PriceList.METAL_PER_G)) {

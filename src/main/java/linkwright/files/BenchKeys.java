@@ -39,10 +39,22 @@ public final class BenchKeys {
           new BenchKey("solders.strip.thickness", "The thickness of its strip: 0.3 mm."),
           new BenchKey("prices.currency", "What prices are in: EUR. Needed with any price."),
           new BenchKey(
+              "prices.metal-per-g", "A gram of each metal as you buy it: {sterling: 1.10}."),
+          new BenchKey("prices.scrap-credit", "Share of it credited for clean and soldered scrap."),
+          new BenchKey("prices.filings-credit", "Share of it credited for filings and sweeps."),
+          new BenchKey("prices.solder-per-g", "A gram of solder."),
+          new BenchKey("prices.hour", "An hour at the bench."),
+          new BenchKey("prices.overhead", "Overhead, a share of the work: 25 %."),
+          new BenchKey("prices.margin", "Margin, a share of all that: 30 %."),
+          new BenchKey("prices.findings", "Clasp and other findings of a chain."),
+          new BenchKey("prices.assay", "Assay and marking of a chain."),
+          new BenchKey("prices.carriage", "Carriage of a chain."),
+          new BenchKey("prices.tax", "Tax, a share of the price: 19 %."),
+          new BenchKey(
               "losses", "Share of pieces that you lose, by stage or all: {soldered: 3 %}."),
           new BenchKey("redos", "Share of joints that you redo, by stage or all: {all: 5 %}."),
           new BenchKey("fire-watch", "How long you watch after the last heat: 60 min."),
-          new BenchKey("waits", "Your own waits by id or name: {pickle: 10 min}."),
+          new BenchKey("waits", "Your own waits by id or name: {Pickle the links: 10 min}."),
           new BenchKey("tools", "The tools you have: [torch, saw, loupe]; what lacks is told."));
 
   private BenchKeys() {}

@@ -135,7 +135,10 @@ public final class Checking {
     check(books, read::join);
     library = read.join();
     plans.forEach(plan -> PlanFile.of(plan, library));
-    benches.forEach(bench -> problems.addAll(bench.known(library.reference()).problems()));
+    benches.forEach(
+        bench ->
+            problems.addAll(
+                bench.known(library.reference(), library.routines().values()).problems()));
     checked.forEach(list -> problems.addAll(list.all()));
   }
 

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -130,6 +131,11 @@ public record Home(Path folder) {
     } catch (IOException notThere) {
       return Optional.empty();
     }
+  }
+
+  /** The folders in it whose files lie over the shipped ones. */
+  public List<Path> dataFolders() {
+    return Arrays.stream(DataKind.values()).map(kind -> folder.resolve(kind.folder())).toList();
   }
 
   /** The user's files below one of the data folders, by name; trouble is told. */

@@ -95,7 +95,7 @@ final class LibraryReading {
         byId(shelves.routines()),
         byId(shelves.cautions()),
         problems,
-        bench.known(reference));
+        bench.known(reference, shelves.routines().values()));
   }
 
   private static <T> Map<String, T> byId(DataByName<T> shelf) {

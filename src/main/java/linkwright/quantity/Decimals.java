@@ -10,6 +10,12 @@ import java.util.Optional;
  * a power of ten, with a true minus sign.
  */
 public final class Decimals {
+  /**
+   * Digits that a figure is known with: what comes after them is how a processor rounds, and would
+   * tell 13.325 in as 13.33 or as 13.32, depending on the order in which its parts were added.
+   */
+  private static final MathContext KNOWN = new MathContext(12, RoundingMode.HALF_UP);
+
   private Decimals() {}
 
   /**
@@ -34,7 +40,7 @@ public final class Decimals {
    * As many decimals as it has, one at least, to be read back: with the minus sign of a keyboard.
    */
   public static String exactly(double value) {
-    return exact(value).toPlainString();
+    return finite(value).toPlainString();
   }
 
   /** The number that a text is, if it is nothing but digits with a point or comma between. */
@@ -119,6 +125,10 @@ public final class Decimals {
   }
 
   private static BigDecimal exact(double value) {
+    return finite(value).round(KNOWN);
+  }
+
+  private static BigDecimal finite(double value) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       throw new IllegalArgumentException("value must be a finite number, not " + value);
     }

@@ -1,5 +1,6 @@
 package linkwright.reckon;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -53,6 +54,18 @@ public record Reckoning(
         missing,
         drawing,
         bends);
+  }
+
+  /** The same with what was taken from a maker's own bench. */
+  public Reckoning from(Sum sum, Map<String, String> hers) {
+    if (hers.isEmpty() || !good()) {
+      return this;
+    }
+    Map<String, Object> more = new LinkedHashMap<>(values);
+    more.put("from_your_bench", hers);
+    List<String> said = new ArrayList<>(lines);
+    OwnAnswers.told(sum, hers).ifPresent(said::add);
+    return new Reckoning(more, said, warnings, problems, missing, drawing, bends);
   }
 
   /** Whether it could be reckoned. */

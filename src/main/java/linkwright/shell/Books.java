@@ -131,9 +131,7 @@ final class Books {
     boolean same =
         good.value().lines().equals(looked.lines())
             && good.value().suspects().equals(looked.suspects());
-    return same
-        ? keep(facts, handbook)
-        : opened(good.value(), handbook);
+    return same ? keep(facts, handbook) : opened(good.value(), handbook);
   }
 
   /** The open book opened anew, to be written; where that cannot be it stays as it is. */
@@ -295,7 +293,8 @@ final class Books {
 
   /** Changes her bench's file; what is wrong is told and nothing is changed. */
   Message changeBench(Map<String, String> changes, Handbook handbook) {
-    Read<BenchFile> changed = BenchFile.change(home, changes, handbook.reference());
+    Read<BenchFile> changed =
+        BenchFile.change(home, changes, handbook.reference(), handbook.routines());
     return changed
         .problem()
         .<Message>map(Message.Troubled::new)
@@ -315,7 +314,7 @@ final class Books {
     if (!elsewhere.bench()) {
       return Optional.empty();
     }
-    BenchFile read = BenchFile.load(home).known(handbook.reference());
+    BenchFile read = BenchFile.load(home).known(handbook.reference(), handbook.routines());
     return read.bench().equals(handbook.own()) && read.problems().isEmpty()
         ? Optional.empty()
         : Optional.of(

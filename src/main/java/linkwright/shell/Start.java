@@ -13,6 +13,7 @@ import linkwright.coach.kernel.Settings;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.Problem;
+import linkwright.shell.remembered.RememberedHands;
 import linkwright.standing.Handbook;
 import linkwright.terminal.Display;
 import linkwright.view.Screens;
@@ -34,6 +35,11 @@ public final class Start {
         library.bench().bench());
   }
 
+  /** Whether what the books taught is remembered there, in a sentence. */
+  public static String remembered(Home home) {
+    return RememberedHands.told(home);
+  }
+
   /** The same, with what all books in the user's folder taught. */
   public static Handbook handbook(Library library, Home home) {
     return handbook(library, home, new ArrayList<>());
@@ -44,9 +50,8 @@ public final class Start {
    */
   public static Handbook handbook(Library library, Home home, List<String> told) {
     Handbook shipped = handbook(library);
-    Tray tray = new Tray(home);
-    Handbook taught =
-        shipped.with(tray.hands(shipped, ReadingProgress.ENDLESS)).with(tray.drawer(shipped));
+    Tray tray = new Tray(home, RememberedHands.of(home, RememberedHands.madeBy(home)));
+    Handbook taught = shipped.with(tray.handsAlone(shipped)).with(tray.drawer(shipped));
     told.addAll(TrayReading.problems(home));
     told.addAll(tray.unreadable());
     return taught;

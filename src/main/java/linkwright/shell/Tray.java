@@ -34,6 +34,8 @@ import linkwright.job.JobState;
 import linkwright.job.Timers;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.shell.remembered.RememberedHands;
+import linkwright.shell.remembered.TaughtFields.Came;
 import linkwright.standing.Handbook;
 
 /**
@@ -66,17 +68,23 @@ final class Tray {
   /** So many at a time then: a key that comes meanwhile waits for no more. */
   private static final int BETWEEN_KEYS = 4;
 
-  /** A book as it was read: its entries and what it taught, or why it could not be read. */
-  private record Looked(
-      String slug,
-      List<Entry> entries,
-      TrayBook named,
-      Optional<TaughtJob> taught,
-      List<Taking> takings,
-      Optional<JobMetal> metal) {}
+  /** A book that was read: its entries, or why it could not be. */
+  private record Opened(List<Entry> entries, TrayBook named) {}
+
+  /** A book, and what it came to; not opened where that was remembered and is all that is asked. */
+  private record Looked(String slug, Optional<Opened> opened, Optional<Came> came) {
+    TrayBook named() {
+      return opened.orElseThrow().named();
+    }
+
+    Optional<TaughtJob> taught() {
+      return came.map(Came::taught);
+    }
+  }
 
   private final Home home;
   private final DraftStore drafts;
+  private final RememberedHands remembered;
   private Map<Seen, Looked> read = Map.of();
   private Map<Seen, TrayBook> known = Map.of();
   private List<Seen> listed = List.of();
@@ -89,7 +97,12 @@ final class Tray {
   private List<String> problems = new ArrayList<>();
 
   Tray(Home home) {
+    this(home, RememberedHands.nothing(home));
+  }
+
+  Tray(Home home, RememberedHands remembered) {
     this.home = home;
+    this.remembered = remembered;
     this.drafts = new DraftStore(home.drafts());
   }
 
@@ -105,7 +118,7 @@ final class Tray {
    * takes long is left for {@link #more}: until then a job stands as it did, or by its name alone.
    */
   List<TrayJob> jobs(Handbook handbook, Instant now, ReadingProgress patience) {
-    List<Seen> books = learnt(handbook, patience);
+    List<Seen> books = learnt(handbook, patience, true);
     boolean same = reckonedWith == hands && reckonedAt.equals(handbook.own());
     reckonedWith = hands;
     reckonedAt = handbook.own();
@@ -171,13 +184,20 @@ final class Tray {
 
   /** What the books taught that are there now. */
   Hands hands(Handbook handbook, ReadingProgress patience) {
-    learnt(handbook, patience);
+    learnt(handbook, patience, true);
+    return hands;
+  }
+
+  /** The same for who asks no more: a book that taught and took what is remembered stays shut. */
+  Hands handsAlone(Handbook handbook) {
+    learnt(handbook, ReadingProgress.ENDLESS, false);
+    remembered.save();
     return hands;
   }
 
   /** Reads what changed, and what the books taught then. */
-  private List<Seen> learnt(Handbook handbook, ReadingProgress patience) {
-    List<Seen> books = looked(handbook, patience);
+  private List<Seen> learnt(Handbook handbook, ReadingProgress patience, boolean opened) {
+    List<Seen> books = looked(handbook, patience, opened);
     HandsFile leftOut = HandsFile.load(home);
     leftOut.problems().forEach(problem -> problems.add(problem.sentence()));
     // Compared in one order: books are read by the age of their files.
@@ -192,7 +212,7 @@ final class Tray {
   }
 
   /** Reads what changed since it was read last; those changed last first. */
-  private List<Seen> looked(Handbook handbook, ReadingProgress patience) {
+  private List<Seen> looked(Handbook handbook, ReadingProgress patience, boolean opened) {
     List<Problem> told = new ArrayList<>();
     List<Seen> books = new ArrayList<>(home.books(told).stream().map(Seen::of).toList());
     told.addAll(GoneBooks.ofJobs(home));
@@ -202,7 +222,8 @@ final class Tray {
     List<Seen> done = new ArrayList<>();
     while (done.size() < books.size() && patience.goOn(done.size(), books.size())) {
       List<Seen> some = books.subList(done.size(), Math.min(books.size(), done.size() + AT_ONCE));
-      List<Looked> looked = some.parallelStream().map(book -> look(book, handbook)).toList();
+      List<Looked> looked =
+          some.parallelStream().map(book -> look(book, handbook, opened)).toList();
       for (int i = 0; i < some.size(); i++) {
         now.put(some.get(i), looked.get(i));
       }
@@ -230,9 +251,15 @@ final class Tray {
   /** What lies in the drawer by its own book and by the books that were read last. */
   Drawer drawer(Handbook handbook) {
     List<Taking> takings =
-        read.values().stream().flatMap(looked -> looked.takings().stream()).toList();
+        read.values().stream()
+            .flatMap(looked -> looked.came().stream())
+            .flatMap(came -> came.takings().stream())
+            .toList();
     List<JobMetal> works =
-        read.values().stream().flatMap(looked -> looked.metal().stream()).toList();
+        read.values().stream()
+            .flatMap(looked -> looked.came().stream())
+            .flatMap(came -> came.metal().stream())
+            .toList();
     return Drawer.of(DrawerBook.entries(home), takings, works, handbook.reference());
   }
 
@@ -255,13 +282,19 @@ final class Tray {
         .toList();
   }
 
-  private Looked look(Seen book, Handbook handbook) {
+  private Looked look(Seen book, Handbook handbook, boolean opened) {
     Looked before = read.get(book);
-    return before != null && book.changed().isPresent() ? before : read(book, handbook);
+    if (before != null && book.changed().isPresent() && (before.opened().isPresent() || !opened)) {
+      return before;
+    }
+    String slug = TrayReading.slug(book.path());
+    Optional<Came> came = opened ? Optional.empty() : remembered.of(book.path(), slug, handbook);
+    return came.isPresent()
+        ? new Looked(slug, Optional.empty(), came)
+        : read(slug, book, handbook, opened);
   }
 
-  private static Looked read(Seen book, Handbook handbook) {
-    String slug = TrayReading.slug(book.path());
+  private Looked read(String slug, Seen book, Handbook handbook, boolean opened) {
     Read<BookFile> looked = BookFile.look(book.path());
     if (looked instanceof Read.Bad<BookFile> bad) {
       String stands = "cannot be read: " + bad.sentence();
@@ -271,23 +304,28 @@ final class Tray {
               new TrayJob(slug, slug, stands, List.of(), age, false),
               Timers.NONE,
               CautionsMet.NONE);
-      return new Looked(slug, List.of(), named, Optional.empty(), List.of(), Optional.empty());
+      return new Looked(slug, Optional.of(new Opened(List.of(), named)), Optional.empty());
     }
     List<Entry> entries = EntryLines.entries(looked.orThrow().lines());
     JobState state = JobState.replay(entries, handbook.stages());
+    Came came =
+        new Came(
+            handbook.taught(slug, entries, state),
+            Taking.in(slug, entries),
+            JobMetal.in(slug, entries));
+    if (!opened) {
+      remembered.remember(book.path(), came, handbook);
+    }
     return new Looked(
         slug,
-        entries,
-        TrayWords.named(slug, entries, state),
-        Optional.of(handbook.taught(slug, entries, state)),
-        Taking.in(slug, entries),
-        JobMetal.in(slug, entries));
+        Optional.of(new Opened(entries, TrayWords.named(slug, entries, state))),
+        Optional.of(came));
   }
 
   private static TrayBook standing(Looked looked, Handbook handbook) {
+    List<Entry> entries = looked.opened().orElseThrow().entries();
     return looked.taught().isEmpty()
         ? looked.named()
-        : TrayWords.standing(
-            looked.slug(), looked.entries(), handbook.forJob(looked.slug(), looked.entries()));
+        : TrayWords.standing(looked.slug(), entries, handbook.forJob(looked.slug(), entries));
   }
 }

@@ -1,9 +1,11 @@
 package linkwright.standing;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.job.JobState;
+import linkwright.job.Sourced;
 import linkwright.job.Trials;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
@@ -53,7 +55,11 @@ public record CountedPlan(
     if (texts.isEmpty()) {
       return NONE;
     }
-    return chain(WishReading.of(texts, handbook.reference(), handbook.patterns()), state, handbook)
+    return chain(
+            WishReading.of(texts, handbook.reference(), handbook.patterns()),
+            state,
+            HeldFormers.of(state.course().reckonedWith(), handbook),
+            handbook)
         .frozen(state.accounts().figures());
   }
 
@@ -85,15 +91,17 @@ public record CountedPlan(
     if (partOf(state, handbook).isPresent()) {
       return part(texts, partOf(state, handbook).get(), handbook);
     }
-    Map<String, String> filled =
-        PlanDefaults.filled(texts, PlanDefaults.of(texts, state, handbook));
+    Map<String, Sourced> taken = PlanDefaults.of(texts, state, handbook);
+    Map<String, String> filled = PlanDefaults.filled(texts, taken);
     WishReading reading = WishReading.of(filled, handbook.reference(), handbook.patterns());
     Map<String, String> troubles = new LinkedHashMap<>(reading.troubles());
     handbook
         .routine(state.course().routine())
         .flatMap(routine -> ringTrouble(routine, texts))
         .ifPresent(sentence -> troubles.putIfAbsent(WishKeys.RING_INSIDE, sentence));
-    return troubles.isEmpty() ? chain(reading, state, handbook) : troubled(troubles);
+    return troubles.isEmpty()
+        ? chain(reading, state, HeldFormers.of(taken, handbook), handbook)
+        : troubled(troubles);
   }
 
   /** Why a metal is in no new plan; a plan that was kept with it stays open. */
@@ -142,12 +150,13 @@ public record CountedPlan(
         Optional.empty());
   }
 
-  private static CountedPlan chain(WishReading reading, JobState state, Handbook handbook) {
+  private static CountedPlan chain(
+      WishReading reading, JobState state, List<Double> formersMm, Handbook handbook) {
     if (reading.wish().isEmpty()) {
       return troubled(reading.troubles());
     }
     ChainWish wish = reading.wish().get();
-    LinkBasis basis = LinkKnowledge.taught(wish, state.trials(), handbook);
+    LinkBasis basis = LinkKnowledge.taught(wish, state.trials(), formersMm, handbook);
     Followed followed = Followed.of(wish, state.trials(), handbook);
     Read<Plan> plan = planned(followed, basis);
     return new CountedPlan(

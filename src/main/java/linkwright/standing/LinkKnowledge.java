@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.bench.OwnBench;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
 import linkwright.fit.Reach;
@@ -32,8 +31,11 @@ final class LinkKnowledge {
   /**
    * What the test pieces taught, and before them her earlier jobs; the piece that is followed is
    * not looked at.
+   *
+   * @param formersMm the formers of her bench to choose from, mm
    */
-  static LinkBasis taught(ChainWish wish, Trials trials, Handbook handbook) {
+  static LinkBasis taught(
+      ChainWish wish, Trials trials, List<Double> formersMm, Handbook handbook) {
     LinkBasis untried = LinkBasis.untried(wish);
     Optional<Pattern> pattern = wish.link().pattern();
     if (pattern.isEmpty()) {
@@ -59,7 +61,7 @@ final class LinkKnowledge {
     return new LinkBasis(
         all,
         !tried.isEmpty() || others || earlier.isPresent(),
-        owned(wish, all, pattern.get(), trials, handbook.own()));
+        owned(wish, all, pattern.get(), trials, formersMm));
   }
 
   private static List<Tried> tried(ChainWish wish, Trials trials, String size) {
@@ -101,14 +103,14 @@ final class LinkKnowledge {
    * Formers named in the plan or asked for by it, else the pattern's own; those used on a piece.
    */
   private static Map<String, List<Double>> owned(
-      ChainWish wish, Maker hands, Pattern pattern, Trials trials, OwnBench bench) {
+      ChainWish wish, Maker hands, Pattern pattern, Trials trials, List<Double> formersMm) {
     Map<String, List<Double>> owned = new LinkedHashMap<>();
     Map<String, List<Double>> planned = FormersOwned.of(wish, hands);
     pattern
         .formersMm()
         .forEach(
             (name, mm) ->
-                owned.put(name, new ArrayList<>(choice(planned.get(name), mm, wish, bench))));
+                owned.put(name, new ArrayList<>(choice(planned.get(name), mm, wish, formersMm))));
     trials.inOrder().stream()
         .filter(piece -> piece.size().isEmpty())
         .forEach(piece -> piece.formersMm().forEach((name, mm) -> add(owned, name, mm)));
@@ -120,14 +122,14 @@ final class LinkKnowledge {
    * wish gives way to hers where one makes as long a link.
    */
   private static List<Double> choice(
-      List<Double> planned, double mm, ChainWish wish, OwnBench bench) {
+      List<Double> planned, double mm, ChainWish wish, List<Double> formersMm) {
     if (planned == null) {
-      return hers(bench, mm);
+      return hers(formersMm, mm);
     }
     double near = Reach.LENGTH_OFF * wish.link().lengthMm().orElse(0);
     List<Double> instead =
         FormersOwned.found(wish.link())
-            ? hers(bench, planned.get(0)).stream()
+            ? hers(formersMm, planned.get(0)).stream()
                 .filter(own -> Math.abs(own - planned.get(0)) <= near)
                 .toList()
             : List.of();
@@ -135,9 +137,9 @@ final class LinkKnowledge {
   }
 
   /** Her own formers that come nearest a pattern's, where she named any; else the pattern's. */
-  private static List<Double> hers(OwnBench bench, double mm) {
+  private static List<Double> hers(List<Double> formersMm, double mm) {
     List<Double> nearest =
-        bench.formersMm().values().stream()
+        formersMm.stream()
             .distinct()
             .sorted(Comparator.comparingDouble(own -> Math.abs(own - mm)))
             .limit(MOST_FORMERS)

@@ -92,6 +92,7 @@ public final class PlanDefaults {
     usual(taken, texts, WishKeys.KERF, Decimals.upTo(UsualFigures.KERF_MM, 3) + " mm");
     usual(taken, texts, WishKeys.COIL_TAIL, Decimals.upTo(UsualFigures.COIL_TAIL_MM, 3) + " mm");
     usual(taken, texts, WishKeys.CONFIDENCE, Decimals.upTo(100 * UsualFigures.CHANCE, 1) + " %");
+    HeldFormers.put(taken, texts, handbook);
     HeldFigures.of(texts, handbook.reference(), handbook.patterns())
         .forEach((key, value) -> taken.put(key, new Sourced(value, Sourced.Source.USUAL)));
     return taken;
@@ -101,7 +102,7 @@ public final class PlanDefaults {
   private static Sourced loss(Optional<Routine> routine, Handbook handbook) {
     double common =
         routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(UsualFigures.LOSS);
-    OptionalDouble own = ownLoss(handbook.own());
+    OptionalDouble own = handbook.own().loss();
     OptionalDouble taught = handbook.hands().loss(PieceKind.LINK, own.orElse(common));
     return taught.isPresent()
         ? share(taught.getAsDouble(), Sourced.Source.HANDS)
@@ -135,18 +136,6 @@ public final class PlanDefaults {
     if (blank(texts, key)) {
       taken.putIfAbsent(key, new Sourced(value, Sourced.Source.USUAL));
     }
-  }
-
-  private static OptionalDouble ownLoss(OwnBench bench) {
-    Double all = bench.losses().get("all");
-    if (all != null) {
-      return OptionalDouble.of(all);
-    }
-    // What is lost at one stage never comes to the next.
-    return bench.losses().isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(
-            1 - bench.losses().values().stream().reduce(1.0, (good, lost) -> good * (1 - lost)));
   }
 
   private static Sourced share(double share, Sourced.Source from) {

@@ -103,7 +103,7 @@ public record Quote(
       Handbook handbook) {
     Handbook next = handbook.forJob("", List.of());
     JobState fresh = fresh(state, handbook);
-    double redos = Redos.of(Optional.of(routine), fresh, left, next.hands()).perJoint();
+    double redos = Redos.of(Optional.of(routine), fresh, left, next).perJoint();
     double again = againHours(plan, redos, routine, fresh, next);
     Closing closing = Closing.of(state, plan, Optional.of(routine));
     Accounts bench = JobPrices.of(fresh, handbook, plan.wish().metal());

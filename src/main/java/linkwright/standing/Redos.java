@@ -3,7 +3,6 @@ package linkwright.standing;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import linkwright.hands.Hands;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.routine.PieceKind;
@@ -23,7 +22,10 @@ record Redos(double perJoint, OptionalDouble expected) {
   private static final double MOST = 0.8;
 
   static Redos of(
-      Optional<Routine> routine, JobState state, Map<PieceKind, StillToDo> left, Hands hands) {
+      Optional<Routine> routine,
+      JobState state,
+      Map<PieceKind, StillToDo> left,
+      Handbook handbook) {
     if (routine.isEmpty() || left.isEmpty()) {
       return new Redos(0, OptionalDouble.empty());
     }
@@ -34,7 +36,7 @@ record Redos(double perJoint, OptionalDouble expected) {
       StillToDo pieces = kind.getValue();
       Pile pile = state.piles().of(kind.getKey());
       double each =
-          Rate.usual(usual(routine.get(), kind.getKey(), hands))
+          Rate.usual(usual(routine.get(), kind.getKey(), handbook))
               .seen(StillToDo.good(pile), pile.sentBack())
               .expectedRedosPerJoint()
               .orElse(0);
@@ -45,8 +47,9 @@ record Redos(double perJoint, OptionalDouble expected) {
     return new Redos(wanted == 0 ? 0 : all / wanted, OptionalDouble.of(expected));
   }
 
-  /** Her own share of that kind; else the routine's usual. */
-  private static double usual(Routine routine, PieceKind kind, Hands hands) {
-    return Math.min(MOST, hands.redoShare(kind).orElse(routine.usualRedo()));
+  /** What her books show of that kind; else what her bench says, else the routine's usual. */
+  private static double usual(Routine routine, PieceKind kind, Handbook handbook) {
+    double said = handbook.own().redo().orElse(routine.usualRedo());
+    return Math.min(MOST, handbook.hands().redoShare(kind).orElse(said));
   }
 }

@@ -218,7 +218,7 @@ public record Standing(
                 FinishChance.of(counted.plan().orElseThrow(), left, wire.orElseThrow()))
             : OptionalDouble.empty();
     Optional<Routine> routine = handbook.walked(state);
-    Redos redos = Redos.of(routine, state, left, handbook.hands());
+    Redos redos = Redos.of(routine, state, left, handbook);
     Forecast toDo =
         hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;

@@ -50,7 +50,8 @@ final class DyingProgram {
           BenchFile.change(
                   new Home(path.getParent()),
                   Map.of("kerf", "0.7 mm"),
-                  Library.load(new Home(path.getParent())).reference())
+                  Library.load(new Home(path.getParent())).reference(),
+                  List.of())
               .orThrow();
       case "draft" ->
           new DraftStore(path.getParent())

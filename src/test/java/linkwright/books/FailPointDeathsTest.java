@@ -137,7 +137,8 @@ class FailPointDeathsTest {
             BenchFile.change(
                     new Home(folder),
                     Map.of("kerf", "0.7 mm"),
-                    Library.load(new Home(folder)).reference())
+                    Library.load(new Home(folder)).reference(),
+                    List.of())
                 .isGood())
         .isTrue();
     assertThat(bench).hasContent("format: 1\n# mine\nkerf: 0.7 mm\n");

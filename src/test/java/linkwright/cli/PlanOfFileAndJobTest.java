@@ -3,11 +3,16 @@ package linkwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linkwright.cli.console.Exit;
+import linkwright.exchange.PlanFileText;
+import linkwright.plan.WishKeys;
+import linkwright.reckon.SeededWish;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.Yaml;
 
@@ -47,6 +52,33 @@ class PlanOfFileAndJobTest {
     // Whatever is asked first is confirmed: the form as it is.
     line.typing(List.of("=", "="), "walk", "--plain", "--new", "Q", "--plan", file.toString());
     assertThat(plan(line, "q")).as(line.out()).isEqualTo(alone);
+  }
+
+  /** In her words too: no figure is told by one with another last digit than by the other. */
+  @ParameterizedTest
+  @CsvSource({"metric,1", "inch,81"})
+  void they_tell_the_same_to_the_last_digit(String units, long first) {
+    Commandline line = new Commandline(folder);
+    line.file("home/settings.yaml", "format: 1\nunits: " + units + "\n");
+    int told = 0;
+    for (long seed = first; seed < first + 9; seed++) {
+      Map<String, String> wish =
+          new LinkedHashMap<>(
+              units.equals("inch") ? SeededWish.inInches(seed) : SeededWish.of(seed));
+      wish.put(WishKeys.STOCK, units.equals("inch") ? "3 ft, 11.375 in" : "1 m, 289 mm");
+      Path file = line.file(seed + ".yaml", PlanFileText.of(wish));
+      if (line.run("plan", file.toString()) == Exit.GOOD) {
+        String alone = line.out();
+        String job = "q" + seed;
+        line.typing(List.of("=", "="), "walk", "--plain", "--new", job, "--plan", file.toString());
+        assertThat(line.run("plan", job)).as(line.err()).isEqualTo(Exit.GOOD);
+        assertThat(line.out().replaceFirst("(?s)^.*?\n\n", ""))
+            .as("seed " + seed + " " + wish)
+            .isEqualTo(alone.replaceFirst("(?s)^.*?\n\n", ""));
+        told++;
+      }
+    }
+    assertThat(told).isGreaterThan(4);
   }
 
   private static Map<String, Object> plan(Commandline line, String what) {

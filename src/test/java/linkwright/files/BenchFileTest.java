@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,10 +18,14 @@ import linkwright.bench.OwnBench;
 import linkwright.bench.OwnSolder;
 import linkwright.books.CheckedLate;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Routine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class BenchFileTest {
+  private static final Collection<Routine> ROUTINES =
+      Library.load(new Home(Path.of("no-such-folder"))).routines().values();
+
   private static final String BENCH =
       """
       format: 1
@@ -117,17 +122,35 @@ class BenchFileTest {
     assertThat(BenchFile.of(ToldOfFile.file(plate)).bench().plateMm()).containsExactly(1.2, 1.1);
   }
 
+  @Test
+  void stages_and_waits_that_no_routine_has_are_told_with_the_near_one_and_left_out() {
+    String text =
+        "format: 1\nlosses: {soldred: 4 %, checked: 2 %}\nredos: {al: 3 %, soldered: 1 %}\n"
+            + "waits: {pikle: 3 min, \"PICKLE-LINKS-WAIT\": 12 min}\n";
+    BenchFile bench = BenchFile.of(ToldOfFile.file(text)).known(Shipped.reference(), ROUTINES);
+    assertThat(ToldOfFile.shown(bench.problems()))
+        .hasSize(3)
+        .anyMatch(told -> told.startsWith("2:10:") && told.contains("mean “soldered”?"))
+        .anyMatch(told -> told.startsWith("3:9:") && told.contains("mean “all”?"))
+        .anyMatch(told -> told.startsWith("4:9:") && told.contains("has a wait “pikle”"));
+    assertThat(bench.bench().losses()).isEqualTo(Map.of("checked", 0.02));
+    assertThat(bench.bench().redos()).isEqualTo(Map.of("soldered", 0.01));
+    assertThat(bench.bench().waitSeconds()).containsOnlyKeys("PICKLE-LINKS-WAIT");
+    assertThat(wrong(new Home(folder), "losses.soldred", "4 %").orElse(""))
+        .contains("Did you mean “soldered”?");
+  }
+
   private static Optional<String> wrong(Home home, String key, String value) {
-    return BenchFile.wrong(home, Map.of(key, value), Shipped.reference());
+    return BenchFile.wrong(home, Map.of(key, value), Shipped.reference(), ROUTINES);
   }
 
   private static Optional<String> change(Home home, String key, String value) {
-    return BenchFile.change(home, Map.of(key, value), Shipped.reference()).problem();
+    return BenchFile.change(home, Map.of(key, value), Shipped.reference(), ROUTINES).problem();
   }
 
   private static BenchFile priced(String metals) {
     String text = "format: 1\nprices:\n  currency: EUR\n  metal-per-g: " + metals + "\n";
-    return BenchFile.of(ToldOfFile.file(text)).known(Shipped.reference());
+    return BenchFile.of(ToldOfFile.file(text)).known(Shipped.reference(), ROUTINES);
   }
 
   @Test

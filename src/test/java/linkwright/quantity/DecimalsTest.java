@@ -3,6 +3,7 @@ package linkwright.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class DecimalsTest {
@@ -12,6 +13,23 @@ class DecimalsTest {
     assertThat(Decimals.upTo(2.5, 0)).isEqualTo("3");
     assertThat(Decimals.fixed(0.125, 2)).isEqualTo("0.13");
     assertThat(Decimals.percent(0.0525, 1)).isEqualTo("5.3 %");
+  }
+
+  /** Parts added in another order are the same sum, to the last digit that is told. */
+  @Test
+  void a_tie_falls_on_one_side_however_its_parts_were_added() {
+    Random random = new Random(20261126);
+    for (int i = 0; i < 2_000; i++) {
+      double tie = (random.nextInt(100_000) + 0.5) / 100 * 25.4;
+      double one = random.nextDouble() * tie;
+      double other = random.nextDouble() * (tie - one);
+      double parts = one + other + (tie - one - other);
+      assertThat(UnitStyle.INCH.length(parts)).isEqualTo(UnitStyle.INCH.length(tie));
+      assertThat(UnitStyle.METRIC.length(parts)).isEqualTo(UnitStyle.METRIC.length(tie));
+    }
+    assertThat(Decimals.upTo(13.325 * 25.4 / 25.4, 2)).isEqualTo("13.33");
+    assertThat(Decimals.upTo(Math.nextDown(13.325), 2)).isEqualTo("13.33");
+    assertThat(Decimals.upTo(13.3249999, 2)).isEqualTo("13.32");
   }
 
   @Test

@@ -6,24 +6,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import linkwright.link.Pattern;
 import linkwright.plan.WishKeys;
 
 /** Wishes drawn from a seed: any shipped link, by whatever it can be told by. */
-final class SeededWish {
+public final class SeededWish {
   private static final List<String> METALS =
       List.of("sterling", "fine-silver", "copper", "brass", "gold-14k-yellow", "gold-18k-yellow");
 
+  private static final Pattern MM = Pattern.compile("([0-9.]+) mm");
+
   private SeededWish() {}
 
-  static Map<String, String> of(long seed) {
+  public static Map<String, String> of(long seed) {
     Random random = new Random(seed);
-    List<Pattern> patterns =
+    List<linkwright.link.Pattern> patterns =
         Sums.SHIPPED.patterns().values().stream()
             .filter(each -> !each.id().endsWith("hook") && !each.id().equals("eye"))
             .toList();
-    Pattern pattern = patterns.get(random.nextInt(patterns.size()));
+    linkwright.link.Pattern pattern = patterns.get(random.nextInt(patterns.size()));
     double wire = (6 + random.nextInt(10)) / 10.0;
     double scale = wire * (1 + random.nextDouble());
     Map<String, String> wish = new LinkedHashMap<>();
@@ -67,6 +70,17 @@ final class SeededWish {
       wish.put(WishKeys.USUAL_LOSS, random.nextInt(20) + " %");
     }
     return wish;
+  }
+
+  /** The same as somebody types it who works in inches. */
+  public static Map<String, String> inInches(long seed) {
+    Map<String, String> wish = new LinkedHashMap<>(of(seed));
+    wish.replaceAll((key, text) -> MM.matcher(text).replaceAll(SeededWish::inches));
+    return wish;
+  }
+
+  private static String inches(MatchResult mm) {
+    return String.format(Locale.ROOT, "%.3f in", Double.parseDouble(mm.group(1)) / 25.4);
   }
 
   static String tenth(double mm) {

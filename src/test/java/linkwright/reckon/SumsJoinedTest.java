@@ -16,6 +16,7 @@ import linkwright.plan.Planning;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.plan.Wishes;
+import linkwright.quantity.UnitStyle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -32,7 +33,7 @@ class SumsJoinedTest {
   @ParameterizedTest(name = "wish of seed {0}")
   @MethodSource("seeds")
   void each_sum_gives_its_part_of_the_same_chain(long seed) {
-    Map<String, String> wish = SeededWish.of(seed);
+    Map<String, String> wish = wish(seed);
     Optional<Plan> planned = plan(wish);
     if (planned.isEmpty()) {
       return;
@@ -53,10 +54,43 @@ class SumsJoinedTest {
     former(where, wish, plan);
   }
 
+  /** Every third is typed in inches. */
+  private static Map<String, String> wish(long seed) {
+    return seed % 3 == 0 ? SeededWish.inInches(seed) : SeededWish.of(seed);
+  }
+
+  /** Blank, formers and link's inside typed as they are told, in either units. */
+  @ParameterizedTest(name = "wish of seed {0}")
+  @MethodSource("seeds")
+  void what_is_told_of_a_chain_typed_again_gives_it(long seed) {
+    UnitStyle units = seed % 3 == 0 ? UnitStyle.INCH : UnitStyle.METRIC;
+    Map<String, String> wish = wish(seed);
+    plan(wish)
+        .ifPresent(
+            plan -> {
+              Map<String, String> typed = new LinkedHashMap<>(wish);
+              typed.remove(WishKeys.LINK_LENGTH);
+              typed.remove(WishKeys.LINK_WIDTH);
+              typed.put(WishKeys.LINK_BLANK, units.length(plan.linkBlankMm()));
+              typed.put(
+                  WishKeys.LINK_FORMERS,
+                  plan.link().formersMm().entrySet().stream()
+                      .map(each -> each.getKey() + "=" + units.length(each.getValue()))
+                      .collect(Collectors.joining("; ")));
+              String where = "seed " + seed + ": " + wish + " as told " + typed;
+              Plan again = plan(typed).orElseThrow(() -> new AssertionError(where));
+              assertThat(again.links()).as(where).isEqualTo(plan.links());
+              // What is told is rounded to 0.01 mm or 0.001 in.
+              assertThat(again.lengthMm())
+                  .as(where)
+                  .isCloseTo(plan.lengthMm(), within(0.1 * plan.links()));
+            });
+  }
+
   @Test
   void most_of_the_wishes_can_be_had() {
     List<Map<String, String>> wishes =
-        seeds().mapToObj(SeededWish::of).filter(wish -> plan(wish).isPresent()).toList();
+        seeds().mapToObj(SumsJoinedTest::wish).filter(wish -> plan(wish).isPresent()).toList();
     assertThat(wishes).hasSizeGreaterThan(100);
     List<Plan> plans = wishes.stream().map(wish -> plan(wish).orElseThrow()).toList();
     assertThat(wishes.stream().filter(wish -> pattern(wish).isRing())).isNotEmpty();

@@ -12,6 +12,7 @@ import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.routine.When;
+import linkwright.standing.asked.Questions;
 import org.junit.jupiter.api.Test;
 
 class JobTraitsTest {

@@ -2,10 +2,17 @@ package linkwright.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
+import linkwright.bench.Flame;
+import linkwright.bench.OwnBench;
+import linkwright.bench.OwnPrices;
+import linkwright.bench.Pickle;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Sourced;
@@ -109,6 +116,51 @@ class KeptPlanTest {
 
     assertThat(figures(state, later)).isEqualTo(figures(state, NOW));
     assertThat(state.course().reckonedWith()).containsKeys("round bends", "round former ring");
+  }
+
+  private static Handbook withFormers(double... mm) {
+    Map<String, Double> formers = new LinkedHashMap<>();
+    for (double size : mm) {
+      formers.put("pliers at " + size, size);
+    }
+    return NOW.with(
+        new OwnBench(
+            "",
+            List.of(),
+            Optional.empty(),
+            formers,
+            List.of(),
+            OptionalDouble.empty(),
+            Flame.NOT_SAID,
+            Pickle.NOT_SAID,
+            List.of(),
+            OwnPrices.NONE,
+            Map.of(),
+            Map.of(),
+            OptionalLong.empty(),
+            Map.of(),
+            List.of()));
+  }
+
+  /** A former bought or sold since bends no kept link otherwise; it is told. */
+  @Test
+  void formers_of_the_bench_are_held() {
+    Map<String, String> wish =
+        Wishes.common().without(WishKeys.LINK_BLANK).with(WishKeys.LINK_LENGTH, "15 mm").texts();
+    Handbook bench = withFormers(1, 1.4, 2.9, 3.3);
+    JobBook book = JobBook.of("scroll-and-ring");
+    book.enter(PlanDefaults.kept(wish, book.state(), bench));
+    JobState state = book.state();
+
+    for (Handbook later : List.of(withFormers(1, 1.4, 2.9, 3.3, 3.7), withFormers(2), NOW)) {
+      assertThat(figures(state, later)).isEqualTo(figures(state, bench));
+      assertThat(Standing.of(state, later).since()).containsOnlyKeys("your formers");
+      assertThat(Standing.ofTyped(wish, state, later).counted().plan().orElseThrow().linkBlankMm())
+          .isEqualTo(plan(state, bench).linkBlankMm());
+    }
+    // Kept with that bench today the same wish comes to another link: formers matter to it.
+    assertThat(Standing.ofWish(wish, withFormers(2)).counted().plan().orElseThrow().linkBlankMm())
+        .isNotEqualTo(plan(state, bench).linkBlankMm());
   }
 
   @Test

@@ -139,6 +139,14 @@ class MadeAgainTest {
   }
 
   @Test
+  void formers_written_with_semicolons_or_decimal_commas_are_read_back() {
+    Map<String, String> wish =
+        Wishes.common().with(WishKeys.LINK_FORMERS, "tip=1,2 mm; bow=3,5 mm").texts();
+    assertThat(Wishes.read(PlanFiles.readBack(wish)).wish().orElseThrow().link().formersMm())
+        .isEqualTo(Map.of("tip", 1.2, "bow", 3.5));
+  }
+
+  @Test
   void whoReadsInchesCarriesInchesOver() {
     MadeAgain again = MadeAgain.of(earlier().state(), HANDBOOK, Map.of(), UnitStyle.INCH);
     assertThat(again.carries()).isNotEmpty().noneMatch(says -> says.contains(" mm"));

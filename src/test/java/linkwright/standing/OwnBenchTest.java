@@ -68,6 +68,19 @@ class OwnBenchTest {
         .containsEntry(WishKeys.KERF, new Sourced("0.3 mm", Sourced.Source.BENCH));
   }
 
+  /** By hand: of joints that fail three times in ten, 0.3 / 0.7 redos each; of one in ten 1 / 9. */
+  @Test
+  void joints_that_she_redoes_count_where_her_books_say_nothing_yet() {
+    Handbook often =
+        JobBook.HANDBOOK.with(OwnBench.NONE.with(Map.of(), Map.of("all", 0.3), Map.of()));
+    Handbook seldom =
+        JobBook.HANDBOOK.with(OwnBench.NONE.with(Map.of(), Map.of("soldered", 0.1), Map.of()));
+    double more =
+        Standing.ofWish(Wishes.common().texts(), often).redos().orElseThrow()
+            / Standing.ofWish(Wishes.common().texts(), seldom).redos().orElseThrow();
+    assertThat(more).isBetween(2.5, 4.5);
+  }
+
   @Test
   void what_is_typed_goes_before_it() {
     Standing standing =

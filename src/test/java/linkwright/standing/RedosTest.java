@@ -67,7 +67,7 @@ class RedosTest {
             taught.routine("scroll-and-ring"),
             JobBook.scroll(Wishes.common().texts()).state(),
             left,
-            taught.hands());
+            taught);
     assertThat(redos.expected().orElseThrow()).isBetween(6.0, 9.0);
     assertThat(redos.perJoint() * 19).isCloseTo(redos.expected().orElseThrow(), Offset.offset(0.1));
   }

@@ -25,6 +25,9 @@ public final class ReckonCommand {
   /** The option that says how the result is written. */
   static final String AS = "--as";
 
+  /** The option that leaves her own bench out. */
+  static final String NO_BENCH = "--no-bench";
+
   private static final int SYNOPSIS = 70;
 
   private ReckonCommand() {}
@@ -87,6 +90,12 @@ public final class ReckonCommand {
             .paramLabel("FORM")
             .description(OutForm.SAYS)
             .build());
+    spec.addOption(
+        OptionSpec.builder(NO_BENCH)
+            .type(boolean.class)
+            .arity("0")
+            .description("As if your bench said nothing.")
+            .build());
     return new CommandLine(spec);
   }
 
@@ -97,7 +106,7 @@ public final class ReckonCommand {
       String option = "--" + ask.key() + "=" + label(ask);
       line.append(' ').append(ask.needed() ? option : "[" + option + "]");
     }
-    line.append(" [").append(AS).append("=FORM]");
+    line.append(" [").append(AS).append("=FORM] [").append(NO_BENCH).append(']');
     return Text.wrap(line.toString(), SYNOPSIS).toArray(String[]::new);
   }
 

@@ -2,6 +2,7 @@ package linkwright.coach.again;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -14,6 +15,7 @@ import linkwright.plan.Plan;
 import linkwright.plan.WireToOrder;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
+import linkwright.reference.Metal;
 import linkwright.standing.Closing;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
@@ -35,6 +37,7 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     again.earlier().ifPresent(earlier -> work(rows, earlier, again));
     standing.quote().ifPresent(quote -> quoted(rows, quote));
     parts.add(new Rows(rows));
+    again.earlier().flatMap(first -> ofThePrice(first, again)).ifPresent(parts::add);
     if (!standing.counted().sentence().isEmpty()) {
       parts.add(Prose.stop(standing.counted().saidIn(units).sentence()));
     }
@@ -50,7 +53,26 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     }
   }
 
+  /** What the first one's price holds, where it is no measure of what is made now. */
+  private Optional<Part> ofThePrice(Closing earlier, MadeAgain again) {
+    boolean untimed = earlier.hours() <= 0;
+    boolean other = again.inAnotherMetal();
+    if (accounts.prices().isEmpty() || !(untimed || other)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Prose.says(
+            "The first one's price is"
+                + (other ? " of its own metal, " + again.firstMetal() : "")
+                + (untimed && other ? ", and" : "")
+                + (untimed ? " without any work: none of its hours were timed." : ".")));
+  }
+
   private void chain(List<Row> rows, Plan plan) {
+    Metal metal = plan.wish().metal();
+    rows.add(
+        Row.of("metal", metal.name())
+            .remark(Decimals.upTo(metal.densityGCm3().value(), 2) + " g/cm³"));
     rows.add(Row.of("links", Integer.toString(plan.links())).with(Emphasis.MAIN));
     if (plan.rings() > 0) {
       rows.add(Row.of("rings", Integer.toString(plan.rings())).with(Emphasis.MAIN));
@@ -66,7 +88,7 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     if (order.ringsMm() > 0) {
       rows.add(Row.of("for rings", units.length(order.ringsMm())));
     }
-    rows.add(Row.of("it weighs", units.mass(order.massG())));
+    rows.add(Row.of("all wire weighs", units.mass(order.massG())));
   }
 
   /** What the first one took and cost, and what of that was no trial. */
@@ -76,7 +98,7 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
       rows.add(Row.of("without trials", Clock.spoken(earlier.secondsWithoutTrials())));
     }
     if (!accounts.prices().isEmpty()) {
-      rows.add(Row.of("its price", money(earlier.first().total())));
+      rows.add(Row.of("the first's price", money(earlier.first().total())));
       if (again.anew().isEmpty()) {
         rows.add(Row.of("price without trials", money(earlier.again().total())));
       }
@@ -86,7 +108,7 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
   /** What this one is reckoned to take and cost, as its own plan will tell it. */
   private void quoted(List<Row> rows, Quote quote) {
     rows.add(Row.of("hours again", ForecastWords.hoursAgain(quote)));
-    if (!accounts.prices().isEmpty()) {
+    if (!accounts.prices().isEmpty() || quote.priced()) {
       rows.add(
           Row.of(
               "made again",

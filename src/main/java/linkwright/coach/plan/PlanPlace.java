@@ -25,7 +25,7 @@ import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.JobTraits;
 import linkwright.standing.PlanDefaults;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.Standing;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */

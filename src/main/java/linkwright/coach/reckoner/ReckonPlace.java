@@ -25,6 +25,7 @@ import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
 import linkwright.reckon.Ask;
+import linkwright.reckon.OwnAnswers;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
 import linkwright.reckon.Sum;
@@ -102,6 +103,7 @@ public final class ReckonPlace implements Place {
         .job()
         .flatMap(job -> Optional.ofNullable(job.drafts().get(DRAFT + sum.id())))
         .ifPresent(texts::putAll);
+    texts.putAll(hers(model, sum, texts));
     texts.putAll(screen.typed().getOrDefault(sum.id(), Map.of()));
     Form form =
         Form.of(
@@ -111,6 +113,20 @@ public final class ReckonPlace implements Place {
                 fields)
             .withTexts(texts);
     return reckoned(model, list(screen, screen.at()), form);
+  }
+
+  private static Map<String, String> hers(Model model, Sum sum, Map<String, String> texts) {
+    return OwnAnswers.of(
+        sum, model.handbook().own(), texts, model.handbook().patterns(), model.settings().units());
+  }
+
+  /** Of what stands in the form that which is her bench's. */
+  private static Map<String, String> taken(Model model, Sum sum, Map<String, String> texts) {
+    Map<String, String> asked = new LinkedHashMap<>(texts);
+    asked.keySet().removeAll(OwnAnswers.KEYS);
+    Map<String, String> taken = new LinkedHashMap<>(hers(model, sum, asked));
+    taken.entrySet().removeIf(each -> !each.getValue().equals(texts.get(each.getKey())));
+    return taken;
   }
 
   private static Field field(Model model, Ask ask) {
@@ -139,6 +155,7 @@ public final class ReckonPlace implements Place {
     String id = sum(screen).id();
     Reckoning result =
         Reckoner.reckon(id, form.texts(), ReckonFill.given(model, id, form.texts()))
+            .from(sum(screen), taken(model, sum(screen), form.texts()))
             .inWords(JobWords.tradeWords(model)::show);
     // A field that nobody has come to yet is not wrong; it is only still empty.
     Map<String, String> troubles = new HashMap<>(result.problems());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
@@ -21,16 +22,19 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
+import linkwright.fit.LinkSize;
 import linkwright.fit.Proposal;
 import linkwright.fit.Verdict;
 import linkwright.hands.Verdicts;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.Questions;
 import linkwright.standing.TestPieces;
+import linkwright.standing.asked.Questions;
 
 /** Test pieces: logged, compared with the wish, the next proposed, one made the sample link. */
 public final class TestsPlace implements Place {
@@ -128,6 +132,16 @@ public final class TestsPlace implements Place {
     return model.job().orElseThrow().state().trials().pieces();
   }
 
+  /** Behind what is asked for the wished measure as example; none where nothing is wished. */
+  private static String wished(OpenJob job, ToDoubleFunction<LinkSize> measure) {
+    return job.standing()
+        .counted()
+        .wish()
+        .flatMap(ChainWish::linkSize)
+        .map(size -> ", {mm:" + Decimals.upTo(measure.applyAsDouble(size), 2) + "}")
+        .orElse("");
+  }
+
   private static Form blank(Model model, TestsHeld screen) {
     OpenJob job = model.job().orElseThrow();
     UnitStyle units = model.settings().units();
@@ -169,19 +183,25 @@ public final class TestsPlace implements Place {
                 "length",
                 "length",
                 "",
-                "measured soldered and flattened, {mm:14.1}",
+                "measured soldered and flattened" + wished(job, LinkSize::lengthMm),
                 Measure.LENGTH,
                 units)
             .helped("The piece's length over all. The next blank is found from it."));
     fields.add(
-        Field.of("width", "width", "", "measured, {mm:5}", Measure.LENGTH, units)
+        Field.of(
+                "width",
+                "width",
+                "",
+                "measured" + wished(job, LinkSize::widthMm),
+                Measure.LENGTH,
+                units)
             .helped("The piece's width over all. It tells which former does."));
     fields.add(
         Field.of(
                 "inside",
                 "inside length",
                 "",
-                "from eye to eye, if you can measure it, {mm:12}",
+                "from eye to eye, if you can measure it",
                 Measure.LENGTH,
                 units)
             .helped("What this link adds to a chain. It goes before what is reckoned.")

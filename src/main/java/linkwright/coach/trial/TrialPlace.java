@@ -28,7 +28,7 @@ import linkwright.plan.WishedRing;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.ChainEnds;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.TrialLength;
 
 /** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */

@@ -31,7 +31,7 @@ import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.ClosedFigures;
 import linkwright.standing.JobPrices;
-import linkwright.standing.Questions;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.Standing;
 
 /** Weighing in, the price, and closing the job. */

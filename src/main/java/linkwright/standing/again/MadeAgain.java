@@ -40,13 +40,17 @@ import linkwright.standing.StillToDo;
  * @param carries what carries over, in sentences
  * @param anew what is to be tried anew, in sentences; none where metal and wire stay
  * @param earlier what the earlier job came to; empty where no chain was made or weighed
+ * @param firstMetal the name of the earlier job's metal; empty without a plan
+ * @param inAnotherMetal whether the new one is of another
  */
 public record MadeAgain(
     Map<String, String> wish,
     Map<String, Sourced> settled,
     List<String> carries,
     List<String> anew,
-    Optional<Closing> earlier) {
+    Optional<Closing> earlier,
+    String firstMetal,
+    boolean inAnotherMetal) {
   /** What may differ from the earlier job, by its keys; an empty text leaves it as it was. */
   public static final List<String> ASKED =
       List.of(WishKeys.JOB, WishKeys.FINISHED, WishKeys.METAL, WishKeys.WIRE);
@@ -88,8 +92,9 @@ public record MadeAgain(
         taken,
         making.carries,
         making.anew,
-        plan.filter(any -> isMade(standing, state))
-            .map(known -> Closing.of(state, known, routine)));
+        plan.filter(any -> isMade(standing, state)).map(known -> Closing.of(state, known, routine)),
+        plan.map(known -> known.wish().metal().name()).orElse(""),
+        making.inAnotherMetal);
   }
 
   private static boolean isMade(Standing standing, JobState state) {
@@ -123,6 +128,7 @@ public record MadeAgain(
     private final Map<String, Sourced> settled = new LinkedHashMap<>();
     private final List<String> carries = new ArrayList<>();
     private final List<String> anew = new ArrayList<>();
+    private boolean inAnotherMetal;
 
     Making(Map<String, String> wish, UnitStyle units) {
       this.wish = wish;
@@ -138,17 +144,17 @@ public record MadeAgain(
       rings(plan);
       loss(standing, state);
       CountedPlan typed = CountedPlan.ofTyped(wish, state, handbook);
+      String metal = plan.wish().metal().id();
+      inAnotherMetal = typed.wish().filter(now -> !now.metal().id().equals(metal)).isPresent();
       boolean other =
-          typed
-              .wish()
-              .map(
-                  now ->
-                      !now.metal().id().equals(plan.wish().metal().id())
-                          || Math.abs(now.wireMm() - plan.wish().wireMm()) >= 0.0005)
-              .orElse(false);
+          inAnotherMetal
+              || typed
+                  .wish()
+                  .filter(now -> Math.abs(now.wireMm() - plan.wish().wireMm()) >= 0.0005)
+                  .isPresent();
       if (other) {
         look(plan.link());
-        anew(plan, changes);
+        anew(plan);
       } else {
         link(plan.link());
         if (plan.sized()) {
@@ -185,16 +191,15 @@ public record MadeAgain(
       }
     }
 
-    private void anew(Plan plan, Map<String, String> changes) {
-      boolean metal = !changes.getOrDefault(WishKeys.METAL, "").isBlank();
+    private void anew(Plan plan) {
       anew.add(
-          (metal ? "This metal springs otherwise" : "This wire springs otherwise")
+          (inAnotherMetal ? "This metal springs otherwise" : "This wire springs otherwise")
               + ": the blank, "
               + (plan.link().blankMm() > 0 ? units.typed(plan.link().blankMm()) + " before, " : "")
               + "is reckoned anew; make a test piece before the run.");
       anew.add("What a link adds to the chain: hang a trial length again.");
       anew.add(
-          metal
+          inAnotherMetal
               ? "Solder, heat and pickle are this metal's own; so may be losses and hours."
               : "Losses and hours were those of the other wire.");
     }

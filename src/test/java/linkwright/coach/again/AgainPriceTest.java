@@ -12,6 +12,7 @@ import linkwright.bench.Flame;
 import linkwright.bench.OwnBench;
 import linkwright.bench.OwnPrices;
 import linkwright.bench.Pickle;
+import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.form.ForecastWords;
@@ -138,6 +139,29 @@ class AgainPriceTest {
     assertThat(ForecastWords.hoursAgain(closed)).isEqualTo(ForecastWords.hoursAgain(next));
     assertThat(closed.hoursAgain()).isCloseTo(next.hoursAgain(), Offset.offset(0.01));
     assertThat(closed.again().total()).isCloseTo(next.again().total(), Offset.offset(0.5));
+  }
+
+  @Test
+  void the_firsts_price_is_told_with_its_own_metal_and_with_hours_that_nobody_timed() {
+    Handbook handbook = bench(Map.of("sterling", STERLING));
+    assertThat(sentences("gold-14k-yellow", handbook))
+        .contains(
+            "The first one's price is of its own metal, Sterling silver, and without any work:"
+                + " none of its hours were timed.");
+    assertThat(sentences("sterling", handbook))
+        .contains("The first one's price is without any work: none of its hours were timed.");
+    assertThat(row("gold-14k-yellow", handbook, "metal").value()).contains("14 k yellow");
+  }
+
+  private static List<String> sentences(String metal, Handbook handbook) {
+    MadeAgain again =
+        MadeAgain.of(earlier(), handbook, Map.of(WishKeys.METAL, metal), UnitStyle.METRIC);
+    Standing standing = Standing.of(again.begun(earlier(), handbook), handbook);
+    return new AgainContent(UnitStyle.METRIC, earlier().accounts())
+        .of(again, standing).stream()
+            .filter(Prose.class::isInstance)
+            .map(part -> ((Prose) part).text())
+            .toList();
   }
 
   @Test

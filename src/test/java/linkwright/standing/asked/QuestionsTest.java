@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.asked;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,6 +10,10 @@ import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
+import linkwright.standing.JobBook;
+import linkwright.standing.JobTraits;
+import linkwright.standing.Standing;
+import linkwright.standing.TestPieces;
 import org.junit.jupiter.api.Test;
 
 class QuestionsTest {

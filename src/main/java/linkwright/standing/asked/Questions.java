@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.asked;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +18,10 @@ import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.standing.JobTraits;
+import linkwright.standing.Standing;
+import linkwright.standing.StillToDo;
+import linkwright.standing.TestPieces;
 
 /**
  * What is out of reason is asked before it is kept: field → the question. Nothing is refused by it;
@@ -115,7 +119,7 @@ public final class Questions {
     ask(
         plan.wish().usualLoss() >= MUCH_LOSS,
         WishKeys.USUAL_LOSS,
-        Decimals.fixed(100 * plan.wish().usualLoss(), 0) + " of a hundred links lost as a rule?");
+        Decimals.fixed(100 * plan.wish().usualLoss(), 0) + " of a hundred links scrapped as a rule?");
     ask(
         plan.wish().kerfMm() > MUCH_KERF_MM,
         WishKeys.KERF,
