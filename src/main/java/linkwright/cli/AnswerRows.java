@@ -91,7 +91,9 @@ final class AnswerRows {
               ""));
     }
     line.below()
-        .forEach(below -> rows.add(row(list, first, below.kind().label(), "", "", "", "", below.text())));
+        .forEach(
+            below ->
+                rows.add(row(list, first, below.kind().label(), "", "", "", "", below.text())));
   }
 
   /** A figure is a number with the digits that it was told with; all else is a text. */

@@ -180,8 +180,7 @@ final class StudentCommand implements Callable<Integer> {
     String who = names ? file.roster().name(id) : id;
     List<Part> parts =
         new ArrayList<>(StudentContent.of(report, learner, handbook, settings.units()));
-    parts.add(
-        0, new Rows(List.of(Row.of("report of", who), Row.of("as of", today.toString()))));
+    parts.add(0, new Rows(List.of(Row.of("report of", who), Row.of("as of", today.toString()))));
     if (seeds) {
       parts.add(StudentContent.asked(learner));
     }

@@ -19,8 +19,7 @@ import linkwright.coach.saying.Sayings;
 final class StudentGate {
   /** Where a step would be named. */
   private static final Set<PlaceId> NAMES =
-      EnumSet.of(
-          PlaceId.BENCH, PlaceId.ROUND, PlaceId.PILES, PlaceId.BOOK, PlaceId.REHEARSAL);
+      EnumSet.of(PlaceId.BENCH, PlaceId.ROUND, PlaceId.PILES, PlaceId.BOOK, PlaceId.REHEARSAL);
 
   private StudentGate() {}
 

@@ -53,7 +53,8 @@ class ReckonCommandTest {
       assertThat(Ran.reckon(home, draw).out())
           .contains("From your bench: plate's holes 1.2 mm,1.1 mm,1 mm.")
           .contains("2 passes");
-      String[] without = Stream.concat(Stream.of(draw), Stream.of("--no-bench")).toArray(String[]::new);
+      String[] without =
+          Stream.concat(Stream.of(draw), Stream.of("--no-bench")).toArray(String[]::new);
       assertThat(Ran.reckon(home, without).out()).doesNotContain("From your bench");
     }
 

@@ -79,7 +79,9 @@ class SaidFirstTest extends StudentBench {
     assertThat(parts()).contains(new Prose(Prose.Kind.HEAD, title));
   }
 
-  /** A week after she read a card she says what can happen there, once a day, and reads it if not. */
+  /**
+   * A week after she read a card she says what can happen there, once a day, and reads it if not.
+   */
   @Test
   void a_card_met_a_week_ago_is_asked_in_place_of_its_reading() throws IOException {
     maraWorks();

@@ -121,7 +121,10 @@ record KillEvidence(KillPlan plan, int before, String shown, String book, String
 
   private static String words(Fact fact) {
     return EntryWords.of(
-        fact, new BookTitles(Bencher.SHELF, "", StudentsAtHand.NOBODY), Settings.USUAL, id -> "" + id.number());
+        fact,
+        new BookTitles(Bencher.SHELF, "", StudentsAtHand.NOBODY),
+        Settings.USUAL,
+        id -> "" + id.number());
   }
 
   /** The lines that told entries are those of the book's first entries. */

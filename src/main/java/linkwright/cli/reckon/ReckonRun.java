@@ -93,11 +93,11 @@ final class ReckonRun {
             library.reference(), patterns, tried.pieces(), tried.toAsk(), settings.units());
     Map<String, String> hers = new LinkedHashMap<>();
     if (!value(ReckonCommand.NO_BENCH).equals(Optional.of(true))) {
-      hers.putAll(
-          OwnAnswers.of(sum, library.bench().bench(), typed, patterns, settings.units()));
+      hers.putAll(OwnAnswers.of(sum, library.bench().bench(), typed, patterns, settings.units()));
     }
     typed.putAll(hers);
-    Map<String, String> refused = new LinkedHashMap<>(Reckoner.reckon(sum.id(), typed, given).problems());
+    Map<String, String> refused =
+        new LinkedHashMap<>(Reckoner.reckon(sum.id(), typed, given).problems());
     refused.keySet().retainAll(hers.keySet());
     // What nobody typed may not stand in the way: it is told, and the sum goes on without it.
     refused.keySet().forEach(typed::remove);

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.coach.content.Prose;
-import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.lookup.LookUpItem;
 import linkwright.quantity.SaidIn;
@@ -51,9 +51,7 @@ final class WalkHelp {
   /** The words that do something: a rehearsal takes few, and without a job none is about one. */
   private static List<WalkWord> words(Model model) {
     boolean learns = model.job().isEmpty() && model.held().place() != PlaceId.REHEARSAL;
-    return RehearsedLine.words(model).stream()
-        .filter(word -> !learns || !word.isOfJob())
-        .toList();
+    return RehearsedLine.words(model).stream().filter(word -> !learns || !word.isOfJob()).toList();
   }
 
   /** With its examples in the user's units. */

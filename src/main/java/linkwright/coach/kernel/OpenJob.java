@@ -61,7 +61,9 @@ public record OpenJob(
         Standing.of(state, handbook),
         opened.doubtful(),
         BookWords.of(
-            opened.entries(), new BookTitles(handbook, state.course().routine(), StudentsAtHand.NOBODY), settings),
+            opened.entries(),
+            new BookTitles(handbook, state.course().routine(), StudentsAtHand.NOBODY),
+            settings),
         opened.met());
   }
 
@@ -89,7 +91,10 @@ public record OpenJob(
         drafts,
         standing.after(state, next, handbook),
         doubtful,
-        words.and(more, new BookTitles(handbook, next.course().routine(), StudentsAtHand.NOBODY), settings),
+        words.and(
+            more,
+            new BookTitles(handbook, next.course().routine(), StudentsAtHand.NOBODY),
+            settings),
         earlier);
   }
 

@@ -132,7 +132,8 @@ public final class PersonsPlace implements Place {
     return Turn.keep(
         model
             .with(new PersonsHeld(Optional.empty(), ""))
-            .told("At the bench: “" + name(model, person) + "”." + before(model, sits) + lit(model)),
+            .told(
+                "At the bench: “" + name(model, person) + "”." + before(model, sits) + lit(model)),
         facts);
   }
 

@@ -193,7 +193,8 @@ public final class RehearsalPlace implements Place {
 
   /** A step of a routine; of a student's own job none that she has still to name. */
   private static Turn shown(Model model, String routine, int at) {
-    boolean hers = model.job().filter(job -> job.state().course().routine().equals(routine)).isPresent();
+    boolean hers =
+        model.job().filter(job -> job.state().course().routine().equals(routine)).isPresent();
     boolean hidden =
         hers
             && RehearsalContent.routine(model, routine)

@@ -111,7 +111,10 @@ class FactCodecsTest {
     for (Fact fact : everyFact()) {
       String kind =
           EntryWords.of(
-                  fact, new BookTitles(Bencher.SHELF, "", StudentsAtHand.NOBODY), Settings.USUAL, id -> "" + id.number())
+                  fact,
+                  new BookTitles(Bencher.SHELF, "", StudentsAtHand.NOBODY),
+                  Settings.USUAL,
+                  id -> "" + id.number())
               .replaceAll("[:,;] .*", "");
       Class<?> other = said.putIfAbsent(kind, fact.getClass());
       assertThat(other == null || other == fact.getClass()).as(kind).isTrue();
