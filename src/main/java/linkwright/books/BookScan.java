@@ -165,7 +165,9 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
   }
 
   private static boolean isMark(byte[] bytes, int at) {
-    return Arrays.equals(bytes, at, at + MARK.length, MARK, 0, MARK.length);
+    // Asked of every byte of a line whose check does not fit.
+    return bytes[at + 1] == MARK[1]
+        && Arrays.equals(bytes, at, at + MARK.length, MARK, 0, MARK.length);
   }
 
   private static boolean matches(byte[] bytes, int at, String check) {
@@ -179,6 +181,9 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
 
   /** Blank lines, comments and document marks say nothing; a comment with a check once was one. */
   private static boolean isRemark(byte[] bytes, int from, int end) {
+    if (startsWith(bytes, from, ENTRY)) {
+      return false;
+    }
     String text = new String(bytes, from, end - from, StandardCharsets.UTF_8).strip();
     return text.isEmpty()
         || text.equals("---")

@@ -28,16 +28,6 @@ public final class Commands {
     }
   }
 
-  /** The library's own, in our words. */
-  private static CommandLine help() {
-    CommandLine help = new CommandLine(new CommandLine.HelpCommand());
-    help.getCommandSpec()
-        .usageMessage()
-        .description("Tells what a command does and how it is written; without one, what there is.")
-        .footer("", "Example: linkwright help plan");
-    return help;
-  }
-
   /** All commands there are. */
   static CommandLine line(Surroundings here) {
     Root root = new Root(here);
@@ -66,7 +56,7 @@ public final class Commands {
     line.addSubcommand(new SchemaCommand(root));
     line.addSubcommand(new CompletionCommand(root));
     line.addSubcommand(new ManCommand(root));
-    line.addSubcommand(help());
+    line.addSubcommand(new HelpOfCommand());
     line.addSubcommand(
         "reckon", ReckonCommand.of(root::home, root::input, here.out()::print, here.err()::print));
     line.getSubcommands()

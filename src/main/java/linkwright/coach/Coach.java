@@ -16,6 +16,7 @@ import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
@@ -85,15 +86,16 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn keyPressed(Message.KeyPressed message) {
+    Model at = Turning.quieted(model, message.key(), meant(model, message.key()));
     return message
         .at()
-        .map(at -> Bounce.key(model.quiet(), message.key(), at))
-        .orElseGet(() -> key(model.quiet().with(Presses.NONE), message.key()));
+        .map(when -> Bounce.key(at, message.key(), when))
+        .orElseGet(() -> key(at.with(Presses.NONE), message.key()));
   }
 
   @Override
   public Turn actChosen(Message.ActChosen message) {
-    return act(model.quiet(), message.act());
+    return act(Turning.ACTS.contains(message.act()) ? model : model.quiet(), message.act());
   }
 
   /** Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is dropped. */

@@ -18,6 +18,7 @@ import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.StillToDoWords;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
@@ -47,11 +48,7 @@ public final class Pages {
         waits(model),
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
-        model
-            .job()
-            .filter(job -> !job.state().course().closed())
-            .map(job -> StillToDoWords.line(model, job))
-            .orElse(""),
+        StillToDoWords.of(model),
         words.said(model.notice().text()),
         model.notice().trouble(),
         failed.isPresent() ? open(FailedWrite.ACTS) : open(model, place, acts, body),

@@ -109,7 +109,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
               || Yield.cut(1, 0, 0, loss, confidence) instanceof BlanksToCut.Blanks,
           "At a usual loss of "
               + Decimals.percent(loss, 1)
-              + " no number of blanks gives the chance wished: find out first why so many are lost,"
+              + " no number of blanks gives the chance wished: find out first why so many are scrapped,"
               + " or give a lower one.");
       StockReading stock = new StockReading(typed, metal);
       List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);

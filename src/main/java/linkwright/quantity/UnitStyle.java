@@ -59,6 +59,12 @@ public enum UnitStyle {
     }
 
     @Override
+    public String lengthExample(double mm) {
+      double inches = mm / 25.4;
+      return Decimals.upTo(inches, Math.max(0, 1 - (int) Math.floor(Math.log10(inches)))) + " in";
+    }
+
+    @Override
     public String lengthUnit() {
       return "in";
     }
@@ -118,6 +124,11 @@ public enum UnitStyle {
   /** A wire's thickness as an example of what to type: the nearest gauge for its users. */
   public String wireExample(double mm) {
     return wire(mm);
+  }
+
+  /** A length as an example of what to type; in inches with two digits, as one says it. */
+  public String lengthExample(double mm) {
+    return Decimals.upTo(mm, 3) + " mm";
   }
 
   /** The unit of a length that was typed without one. */

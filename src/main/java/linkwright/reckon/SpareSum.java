@@ -17,7 +17,7 @@ final class SpareSum implements Working {
           List.of(
               Ask.needed("more", "pieces wanted", "27"),
               Ask.optional("good", "good so far", "12; none"),
-              Ask.optional("lost", "lost so far", "1; none"),
+              Ask.optional("lost", "scrapped so far", "1; none"),
               Ask.optional("confidence", "chance wished", "90 %"),
               Ask.optional("usual-loss", "usual loss", "5 %")));
 
@@ -54,7 +54,7 @@ final class SpareSum implements Working {
                   + " of them come good is "
                   + Figures.percent(enough.chance())
                   + ".");
-      outcome.line("Expected to be lost: " + Figures.percent(loss.mean()) + ".");
+      outcome.line("Reckoned to be scrapped: " + Figures.percent(loss.mean()) + ".");
     }
   }
 }

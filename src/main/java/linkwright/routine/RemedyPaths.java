@@ -30,7 +30,7 @@ final class RemedyPaths {
                           step.id(),
                           remedy.sees(),
                           remedy.reason().isEmpty()
-                              ? "a piece is redone or lost without a reason."
+                              ? "a piece is redone or scrapped without a reason."
                               : "the reason \"%s\" is not one of ours.".formatted(remedy.reason())),
                   Known.nearest(remedy.reason(), Remedy.REASONS)));
         }

@@ -99,6 +99,7 @@ public enum TradeWords {
     pairs.put("litre", "liter");
     pairs.put("neutralise", "neutralize");
     pairs.put("methylated spirit", "denatured alcohol");
+    pairs.put("spirit", "alcohol");
     return pairs;
   }
 

@@ -27,7 +27,7 @@ final class DrawingBlock implements Block {
     double longest = most(Drawing.Outline::lengthMm);
     double widest = most(Drawing.Outline::widthMm);
     double dotsPerMm = Dots.scale(longest, widest, wide, Integer.MAX_VALUE / Dots.DOWN);
-    int captions = captionsFit(wide) ? 1 : 2;
+    int captions = captionRows(wide);
     int bar = drawing.bars().isEmpty() ? 0 : 1;
     return (int) Math.ceil((widest * dotsPerMm + 1) / Dots.DOWN) + captions + bar;
   }
@@ -63,7 +63,8 @@ final class DrawingBlock implements Block {
       return;
     }
     int wide = area.width() / Math.max(shapes.size() == 1 ? 1 : 2, shapes.size());
-    int captions = area.height() > LEAST && !captionsFit(wide - 1) ? 2 : 1;
+    // The captions hold the measures: the shapes give way before them.
+    int captions = Math.min(captionRows(wide - 1), area.height() - 1);
     int bar = drawing.bars().isEmpty() || area.height() < LEAST + captions ? 0 : 1;
     int high = area.height() - captions - bar;
     int life = lifeColumns(area.life(), wide - 2, high);
@@ -110,8 +111,11 @@ final class DrawingBlock implements Block {
     }
   }
 
-  private boolean captionsFit(int columns) {
-    return drawing.shapes().stream().allMatch(shape -> Text.width(shape.caption()) <= columns);
+  private int captionRows(int columns) {
+    return drawing.shapes().stream()
+        .mapToInt(shape -> Text.wrap(shape.caption(), Math.max(2, columns)).size())
+        .max()
+        .orElse(1);
   }
 
   /** Half-way between its lowest and its highest point, mm. */

@@ -4,6 +4,7 @@ import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Figure;
 import linkwright.coach.keys.KeyMap;
+import linkwright.text.Text;
 
 /** The one number of a place in big figures, and below it what it counts. */
 final class FigureBlock implements Block {
@@ -14,11 +15,16 @@ final class FigureBlock implements Block {
   private final String word;
   private final int wanted;
 
+  /** Rows of the word below the figure. */
+  private final int words;
+
   FigureBlock(Figure figure, int width, int height, Glyphs glyphs, KeyMap keys) {
     this.figure = figure;
     this.word = ActMention.fill(figure.word(), keys::spokenOf);
     int room = Math.max(LEAST, Math.min(MOST, height / 3));
-    this.wanted = Math.min(room, BigFigures.high(figure.number(), width, room - 1, glyphs) + 1);
+    this.words = Math.max(1, Text.wrap(glyphs.spelt(word), Math.max(2, width)).size());
+    this.wanted =
+        BigFigures.high(figure.number(), width, Math.max(1, room - words), glyphs) + words;
   }
 
   @Override
@@ -28,7 +34,7 @@ final class FigureBlock implements Block {
 
   @Override
   public int least() {
-    return Math.min(LEAST, wanted);
+    return Math.min(Math.max(LEAST, words + 1), wanted);
   }
 
   @Override
@@ -43,10 +49,12 @@ final class FigureBlock implements Block {
 
   @Override
   public void draw(Canvas area, int turned) {
-    int high = BigFigures.high(figure.number(), area.width(), area.height() - 1, area.glyphs());
+    int room = Math.max(1, area.height() - words);
+    int high = BigFigures.high(figure.number(), area.width(), room, area.glyphs());
     // Turned round, figures that fill their room are hard to read: words carry the alarm.
     BigFigures.draw(area.area(0, 0, area.width(), high), figure.number(), Tone.ACCENT);
     boolean due = figure.emphasis() == Emphasis.TROUBLE;
-    area.text(0, high, area.width(), word, due ? Tone.STRONG : Tone.FAINT);
+    Tone tone = due ? Tone.STRONG : Tone.FAINT;
+    area.wrapped(0, high, area.width(), area.height() - high, word, tone);
   }
 }

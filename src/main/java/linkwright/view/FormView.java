@@ -183,7 +183,7 @@ final class FormView {
   }
 
   private static String told(Field field, boolean at) {
-    return field.trouble().map(trouble -> "! " + trouble).orElse(at ? field.hint() : "");
+    return field.trouble().map(trouble -> "! " + trouble).orElse(at ? field.beside() : "");
   }
 
   /**

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Page;
-import linkwright.coach.content.Prose;
 import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.Spot;
 import linkwright.coach.keys.KeyMap;
@@ -26,15 +25,15 @@ final class Frame {
   /** A job's name is cut to no fewer columns. */
   private static final int LEAST_NAME = 5;
 
-  /** What stands before the line of what is still to do, where it has room. */
-  private static final String STILL = "Still to do: ";
-
   private final Page page;
   private final KeyMap keys;
+  private final Foot foot;
 
   Frame(Page page, KeyMap keys) {
     this.page = page;
     this.keys = keys;
+    String told = ActMention.fill((page.trouble() ? "! " : "") + page.told(), keys::spokenOf);
+    this.foot = new Foot(page.told().isEmpty() ? "" : told, page.still(), Foot.isCard(page.body()));
   }
 
   /** Rows at the head: title, with a job open its chain, and a free row where there is room. */
@@ -47,8 +46,8 @@ final class Frame {
     head(canvas);
     int head = head(page.chain().isPresent(), canvas.height());
     // A long sentence takes rows of the place: nothing lies under it.
-    int more = told(canvas.width() - 2, canvas.height()).size() - 1;
-    int high = Math.max(1, canvas.height() - head - FOOT - Math.max(0, more));
+    int more = foot.rows(canvas.width() - 2, canvas.height()) - 1;
+    int high = Math.max(1, canvas.height() - head - FOOT - more);
     return canvas.area(1, head, Math.max(2, canvas.width() - 2), high);
   }
 
@@ -137,74 +136,16 @@ final class Frame {
     return wait.due() ? " " + name + " is due " : name + " " + wait.left();
   }
 
-  /** What is told, in rows; before a caution in one, for nothing of a card may be pushed away. */
-  private List<String> told(int width, int height) {
-    if (page.told().isEmpty()) {
-      return List.of();
-    }
-    String mark = page.trouble() ? "! " : "";
-    String text = mark + ActMention.fill(page.told(), keys::spokenOf);
-    boolean card =
-        page.body().parts().stream()
-            .anyMatch(
-                part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
-    List<String> lines = Text.wrap(text, width);
-    if (card || lines.size() == 1) {
-      return List.of(text);
-    }
-    int most = Math.max(3, (height - 4) / 2);
-    if (lines.size() <= most) {
-      return lines;
-    }
-    List<String> first = new ArrayList<>(lines.subList(0, most - 1));
-    first.add(String.join(" ", lines.subList(most - 1, lines.size())));
-    return first;
-  }
-
-  /** What is still to do, in fewer words where there is little room; else it is turned over. */
-  private String still(int width) {
-    String still = page.still();
-    if (Text.width(still) > width) {
-      still = still.replace(STILL, "");
-    }
-    if (Text.width(still) <= width) {
-      return still;
-    }
-    String key = keys.firstOf(page.turns());
-    int room = width - Text.width(PageLine.brief(9, 9, key));
-    List<String> lines = byKinds(still, Math.max(2, room - 1));
-    int shown = Math.floorMod(page.turned(), lines.size());
-    return Text.pad(lines.get(shown), room) + PageLine.brief(shown, lines.size(), key);
-  }
-
-  /** As lines that end behind a kind of piece, for a number far from its words says nothing. */
-  private static List<String> byKinds(String still, int columns) {
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String kind : still.split("; ", -1)) {
-      String longer = line.isEmpty() ? kind : line + "; " + kind;
-      if (!line.isEmpty() && Text.width(longer) > columns) {
-        lines.addAll(Text.wrap(line, columns));
-        longer = kind;
-      }
-      line = longer;
-    }
-    lines.addAll(Text.wrap(line, columns));
-    return lines;
-  }
-
   /** Draws the foot, after the place: a long sentence takes rows of it, whole. */
   void foot(Canvas canvas) {
     int width = canvas.width() - 2;
     int row = canvas.height() - 2;
-    if (page.told().isEmpty()) {
-      canvas.text(1, row, width, still(width), Tone.PLAIN);
-    } else {
-      Tone tone = page.trouble() ? Tone.WARNING : Tone.STRONG;
-      List<String> lines = told(width, canvas.height());
-      for (int i = 0; i < lines.size(); i++) {
-        canvas.text(1, row - lines.size() + 1 + i, width, lines.get(i), tone);
-      }
+    Tone tone =
+        page.told().isEmpty() ? Tone.PLAIN : page.trouble() ? Tone.WARNING : Tone.STRONG;
+    List<String> lines =
+        foot.shown(width, canvas.height(), page.turned(), keys.firstOf(page.turns()));
+    for (int i = 0; i < lines.size(); i++) {
+      canvas.text(1, row - lines.size() + 1 + i, width, lines.get(i), tone);
     }
     acts(canvas, width);
   }

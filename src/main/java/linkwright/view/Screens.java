@@ -1,10 +1,12 @@
 package linkwright.view;
 
 import java.util.OptionalDouble;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Page;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
+import linkwright.view.spelt.Spelt;
 
 /** Draws a page of the coach: a pure function of what it says, the room, the signs and the keys. */
 public final class Screens {
@@ -33,18 +35,29 @@ public final class Screens {
       AcrossView.draw(canvas, page.across().get(), here);
       return canvas.toGrid();
     }
-    Frame frame = new Frame(page, here);
+    Page spelt = glyphs == Glyphs.ASCII ? Spelt.of(page, glyphs::spelt) : page;
+    Frame frame = new Frame(spelt, here);
     Canvas body = frame.draw(canvas);
-    new BodyView(glyphs, here, page.turns()).draw(body, page.body(), page.turned());
+    new BodyView(glyphs, here, page.turns()).draw(body, spelt.body(), spelt.turned());
     frame.foot(canvas);
     return canvas.toGrid();
   }
 
-  /** How many parts a place takes in a window of that size, with a job open or none. */
-  public static int parts(Content content, int width, int height, boolean chain) {
-    int high = Math.max(1, height - Frame.head(chain, height) - Frame.FOOT);
+  /**
+   * How many parts a place and its foot take in a window of that size, with a job open or none.
+   *
+   * @param told a sentence that is told at the foot; empty for none
+   * @param still what is still to do; empty for nothing
+   */
+  public static int parts(
+      Content content, String told, String still, int width, int height, boolean chain) {
+    int wide = Math.max(2, width - 2);
+    Foot foot =
+        new Foot(ActMention.fill(told, KeyMap.USUAL::spokenOf), still, Foot.isCard(content));
+    int rows = Frame.head(chain, height) + Frame.FOOT - 1 + foot.rows(wide, height);
     BodyView body = new BodyView(Glyphs.FULL, KeyMap.USUAL, Act.MORE);
-    return body.parts(content, Math.max(2, width - 2), high);
+    return Math.max(
+        body.parts(content, wide, Math.max(1, height - rows)), foot.parts(wide, height, KeyMap.USUAL.firstOf(Act.MORE)));
   }
 
   /** What is shown while routines, cautions and jobs are read. */

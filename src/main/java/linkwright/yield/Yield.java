@@ -57,7 +57,7 @@ public final class Yield {
     }
     if (loss.successes() == 0) {
       return new BlanksToCut.OutOfReach(
-          "Every piece is expected to be lost, so no number of blanks is enough: make one piece"
+          "By this loss every piece is scrapped, so no number of blanks is enough: make one piece"
               + " that comes good, or give a usual loss below 100 %.");
     }
     if (confidence == 1 && loss.failures() > 0) {
@@ -75,7 +75,7 @@ public final class Yield {
     }
     return new BlanksToCut.OutOfReach(
         "Not even 1 000 000 blanks give that chance: ask for a lower one, for fewer pieces, or find"
-            + " out first why so many are lost.");
+            + " out first why so many are scrapped.");
   }
 
   static void requireCount(String name, int count) {

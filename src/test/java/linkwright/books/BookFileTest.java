@@ -229,6 +229,30 @@ class BookFileTest {
       }
     }
 
+    /** Every bit of a small book, its ends among them; the remark above the entries is no entry. */
+    @Test
+    void inAnyBitOfTheWholeBookIsToldOrHarmsNothing() throws IOException {
+      Path path = bookOf(3);
+      byte[] whole = Files.readAllBytes(path);
+      int header = BookText.HEADER.length();
+      for (int at = 0; at < whole.length; at++) {
+        for (int bit = 0; bit < 8; bit++) {
+          byte[] bad = whole.clone();
+          bad[at] ^= (byte) (1 << bit);
+          Files.write(path, bad);
+          Read<BookFile> read = BookFile.look(path);
+          boolean told = read.map(book -> !book.problems().isEmpty()).orElse(true);
+          boolean all =
+              read.map(BookFile::lines)
+                  .orElse(List.of())
+                  .equals(List.of(entry(1), entry(2), entry(3)));
+          assertThat(told || (all && (at <= header || at == whole.length - 1)))
+              .as("byte %d, bit %d", at, bit)
+              .isTrue();
+        }
+      }
+    }
+
     @Test
     void isToldWithItsNumberAndUsedOnceAccepted() throws IOException {
       Path path = bookOf(3);

@@ -302,7 +302,7 @@ class PlainWalkTest {
               "--new",
               "Gate");
       assertThat(exit).isZero();
-      assertThat(line.out()).contains("The plan.", "Metal (one of ", "Thickness (0.9 mm");
+      assertThat(line.out()).contains("The plan.", "Metal (one of ", "Thickness (such as 0.9 mm");
     }
 
     @Test

@@ -124,4 +124,12 @@ class CalledAwayTest {
       assertThat(stands || told.contains("The 4 that was typed")).as(key + ": " + told).isTrue();
     }
   }
+
+  @Test
+  void a_number_typed_at_a_look_is_told_too() {
+    bench.toSolder(6).press("right").type("4");
+    assertThat(bench.notice()).startsWith("Only a look: 4 is not counted.");
+    assertThat(bench.press("space").notice()).isEmpty();
+    assertThat(((BenchHeld) bench.model().held()).digits()).isEmpty();
+  }
 }

@@ -167,6 +167,15 @@ class LeftBehindTest {
     }
 
     @Test
+    void that_wait_for_the_next_heat_are_no_work_while_a_wait_runs() {
+      sixFail().press("space", "1").goTo("cut-blanks").type("5").press("space");
+      bench.goTo("anneal-blanks").press("space", "space");
+      assertThat(bench.model().timers().next()).as("in the pickle").isPresent();
+      bench.press("space").seeCautions();
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("true-links"));
+    }
+
+    @Test
     void are_done_now_by_the_common_key() {
       sixFail().press("space", "space");
       assertThat(bench.at().step().id()).isEqualTo(new StepId("solder-links"));

@@ -8,11 +8,15 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.form.PlanHelp;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.keys.Act;
+import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
 import linkwright.routine.Wording;
@@ -50,6 +54,23 @@ class WordsTest {
         assertThat(shown).as(name).doesNotContain(word);
       }
     }
+  }
+
+  /** What is gone for good of pieces is scrapped; wire is lost, uncut. */
+  @Test
+  void pieces_are_scrapped_and_wire_is_lost() {
+    Pattern lost =
+        Pattern.compile(
+            "(?i)\\b(links?|rings?|pieces?|ones?)( (is|are|was|were|being))? lost\\b|lost for good");
+    for (String name : Scenes.names()) {
+      String shown = Shown.draw(Scenes.of(name, 140, 45).model(), Glyphs.FULL).text();
+      assertThat(shown).as(name).doesNotContainPattern(lost);
+    }
+    for (Act act : Act.values()) {
+      assertThat(act.help()).doesNotContainPattern(lost);
+    }
+    PlanHelp.FieldHelp loss = PlanHelp.of(WishKeys.USUAL_LOSS);
+    assertThat(loss.hint() + " " + loss.help()).doesNotContainPattern(lost);
   }
 
   @Test
@@ -118,8 +139,8 @@ class WordsTest {
 
   @Test
   void american_readers_read_their_own_words_and_degrees() {
-    String text = "Charcoal smoulders on above 400 to 500 °C; residual-current switch, petrol.";
+    String text = "Charcoal smoulders on above 400 to 500 °C; residual-current switch, petrol, spirit.";
     assertThat(Wording.fill(text, Map.of(), UnitStyle.INCH, TradeWords.AMERICAN))
-        .isEqualTo("Charcoal smolders on above 750 to 930 °F; ground-fault interrupter, gasoline.");
+        .isEqualTo("Charcoal smolders on above 750 to 930 °F; ground-fault interrupter, gasoline, alcohol.");
   }
 }

@@ -305,7 +305,7 @@ class RoutineChecksTest {
       assertThat(withRemedy(AfterFault.SCRAP, "", ""))
           .singleElement()
           .asString()
-          .startsWith("Step check, \"it shows\": a piece is redone or lost without a reason.");
+          .startsWith("Step check, \"it shows\": a piece is redone or scrapped without a reason.");
     }
   }
 }

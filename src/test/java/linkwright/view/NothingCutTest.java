@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import linkwright.coach.Bencher;
 import linkwright.coach.Pages;
@@ -17,7 +19,9 @@ import linkwright.coach.content.Acts;
 import linkwright.coach.content.Bars;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Fields;
+import linkwright.coach.content.Figure;
 import linkwright.coach.content.OtherPage;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
@@ -30,6 +34,7 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.keys.KeyMap;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -47,6 +52,13 @@ class NothingCutTest {
           new int[] {80, 24},
           new int[] {140, 45},
           new int[] {200, 60});
+
+  /** Seventy words that no page says. */
+  private static final String MESSAGE =
+      IntStream.range(100, 170).mapToObj(i -> "told" + i).collect(Collectors.joining(" "));
+
+  /** Where signs are few, sizes that are common. */
+  private static final List<int[]> FEW_SIGNS = List.of(new int[] {60, 20}, new int[] {80, 24});
 
   static List<String> scenes() {
     String only = System.getProperty("linkwright.scenes", "");
@@ -66,13 +78,17 @@ class NothingCutTest {
       if (page.across().isPresent()) {
         continue;
       }
-      List<String> said = said(page.body().parts());
+      List<String> said = said(page.body().parts(), size[0] >= 60);
       said.add(page.told());
       // "Still to do" is left off where there is little room.
       String still = page.told().isEmpty() ? page.still().replaceAll("^Still to do: ", "") : "";
       said.add(still);
       unparted(page, size, still, cut);
       missing(page, size, said, cut);
+      String foot = text(page, size[0], size[1]).lines().skip(size[1] - 2L).findFirst().orElse("");
+      if (foot.contains(Glyphs.FULL.cutMark())) {
+        cut.add(size[0] + "x" + size[1] + ", at the foot: " + foot);
+      }
       for (Part part : Beside.flat(page.body().parts()).toList()) {
         if (part instanceof Table table && table.chosen() >= 0) {
           lines(page, size, table, cut);
@@ -81,12 +97,73 @@ class NothingCutTest {
         }
       }
     }
+    for (int[] size : FEW_SIGNS) {
+      bencher.take(new Message.Resized(size[0], size[1]));
+      Page page = Pages.of(bencher.model());
+      if (page.across().isEmpty()) {
+        inFewSigns(page, size, cut);
+      }
+    }
     assertThat(cut).as(scene).isEmpty();
+  }
+
+  /** In ASCII, where a sign may be a word: what is said comes by, spelt. */
+  private static void inFewSigns(Page page, int[] size, Set<String> cut) {
+    List<String> said = said(page.body().parts(), true);
+    Set<String> lost = new LinkedHashSet<>();
+    KeyMap keys = KeyMap.USUAL.away(page.away());
+    for (String text : said) {
+      words(Ascii.of(ActMention.fill(text, keys::spokenOf))).forEach(lost::add);
+    }
+    for (int part = 0; part < 40 && !lost.isEmpty(); part++) {
+      Page at = OtherPage.turned(page, part);
+      Grid drawn =
+          Screens.draw(
+              at, size[0], size[1], Glyphs.ASCII, KeyMap.USUAL, OptionalDouble.empty());
+      words(Ascii.of(drawn).text()).forEach(lost::remove);
+    }
+    if (!lost.isEmpty()) {
+      cut.add("ASCII " + size[0] + "x" + size[1] + ": " + lost);
+    }
+  }
+
+  /** Whatever is told, at whatever place: all of it comes by, on a card too. */
+  @ParameterizedTest
+  @MethodSource("scenes")
+  void a_long_message_comes_by(String scene) {
+    Set<String> cut = new TreeSet<>();
+    Bencher bencher = Scenes.of(scene, 80, 24);
+    for (int[] size : SIZES) {
+      bencher.take(new Message.Resized(size[0], size[1]));
+      Page page = Pages.of(bencher.model());
+      if (page.across().isEmpty()) {
+        missing(OtherPage.telling(page, MESSAGE), size, List.of(MESSAGE), cut);
+      }
+    }
+    assertThat(cut).as(scene).isEmpty();
+  }
+
+  /** By the key that stands beside it, which takes nothing of it away. */
+  @Test
+  void the_rest_of_a_message_is_turned_to() {
+    Bencher bencher = Scenes.of("bench-caution", 80, 24);
+    bencher.take(new Message.Resized(40, 12));
+    bencher.press("u");
+    String told = Pages.of(bencher.model()).told();
+    assertThat(told.length()).as(told).isGreaterThan(40);
+    Set<String> left = new LinkedHashSet<>(words(told).toList());
+    for (int turned = 0; turned < 6; turned++) {
+      words(text(Pages.of(bencher.model()), 40, 12)).forEach(left::remove);
+      bencher.press("v");
+    }
+    assertThat(left).isEmpty();
   }
 
   /** Of what is still to do each kind of piece comes by whole: no number without its words. */
   private static void unparted(Page page, int[] size, String still, Set<String> cut) {
-    int parts = Screens.parts(page.body(), size[0], size[1], page.chain().isPresent());
+    int parts =
+        Screens.parts(
+            page.body(), page.told(), page.still(), size[0], size[1], page.chain().isPresent());
     StringBuilder shown = new StringBuilder();
     for (int part = 0; part < 2 * parts + 8; part++) {
       shown.append(text(OtherPage.turned(page, part), size[0], size[1])).append('\n');
@@ -131,7 +208,7 @@ class NothingCutTest {
       if (field) {
         Field with = at.fields().get(line);
         missing(with(page, fields, new Fields(explained(at))), size, with.explained(), cut);
-        said.add(with.trouble().orElse(with.hint()));
+        said.add(with.trouble().orElse(with.beside()));
       }
       missing(with(page, fields, new Fields(at)), size, said, cut);
     }
@@ -163,7 +240,9 @@ class NothingCutTest {
 
   /** Strikes off what comes by, turning on as long as anything has not. */
   private static void turnThrough(Page page, int width, int height, Set<String> lost) {
-    int parts = Screens.parts(page.body(), width, height, page.chain().isPresent());
+    int parts =
+        Screens.parts(
+            page.body(), page.told(), page.still(), width, height, page.chain().isPresent());
     // What is told at the foot takes rows, and so may make more parts: a turn too many does no
     // harm.
     for (int part = 0; part < 2 * parts + 8 && !lost.isEmpty(); part++) {
@@ -199,7 +278,8 @@ class NothingCutTest {
         .filter(word -> !word.isBlank());
   }
 
-  private static List<String> said(List<Part> parts) {
+  /** All that is said; what a drawing says below its shapes where it has its room. */
+  private static List<String> said(List<Part> parts, boolean drawn) {
     List<String> said = new ArrayList<>();
     for (Part part : Beside.flat(parts).toList()) {
       if (part instanceof Prose prose) {
@@ -216,6 +296,10 @@ class NothingCutTest {
           said.add(group.title());
           group.bars().forEach(bar -> said.add(bar.amount() + " " + bar.words()));
         }
+      } else if (part instanceof Figure figure) {
+        said.add(figure.word());
+      } else if (part instanceof Drawing drawing && !drawing.spare() && drawn) {
+        drawing.shapes().forEach(shape -> said.add(shape.caption()));
       } else if (part instanceof Question question) {
         said.add(question.asks());
         question.answers().forEach(each -> said.add(each.says() + " " + each.means()));

@@ -62,7 +62,7 @@ class YieldTest {
       assertThat(Yield.cut(3, 0, 4, 1, 0.9))
           .isInstanceOfSatisfying(
               BlanksToCut.OutOfReach.class,
-              told -> assertThat(told.sentence()).contains("Every piece is expected to be lost"));
+              told -> assertThat(told.sentence()).contains("By this loss every piece is scrapped"));
       assertThat(ChanceOfEnough.of(3, 1000, Rate.usual(1))).isZero();
       assertThat(blanks(Yield.cut(1, 5, 0, 1, 0.9))).isGreaterThan(1);
     }

@@ -282,14 +282,17 @@ final class FormTalk {
                   : String.join(", ", words))
           .append(")");
     } else if (!field.hint().isBlank()) {
-      prompt.append(" (").append(field.hint()).append(")");
+      prompt.append(" ").append(field.beside());
     }
     return prompt.append("? ").append(now(field)).toString();
   }
 
   private void list(Field field) {
     if (field.choices().isEmpty()) {
-      lines.say("Anything can be written here.");
+      lines.say(
+          field.isFree() || field.hint().isBlank()
+              ? "Anything can be written here."
+              : "There is no list for this. " + Field.hintTold(field.hint()));
     }
     for (Offered choice : field.choices()) {
       if (!choice.id().isEmpty()) {

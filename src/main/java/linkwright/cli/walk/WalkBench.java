@@ -40,7 +40,10 @@ final class WalkBench {
     if (coach.place() != PlaceId.BENCH) {
       if (!saysFirst()) {
         coach.go(Act.TO_BENCH);
-        if (coach.place() == PlaceId.BENCH) {
+        // That a flame burns is true wherever it is typed; a count belongs to a step.
+        if (coach.place() == PlaceId.BENCH && act == Act.LIT) {
+          act(act, rest);
+        } else if (coach.place() == PlaceId.BENCH) {
           lines.say("You are at the bench now. Type it again if you mean the step that follows.");
         }
       }
@@ -100,6 +103,8 @@ final class WalkBench {
       coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));
     } else if (page.common().filter(GATES::contains).isPresent()) {
       refuse(Act.THROUGH);
+    } else if (page.common().filter(Act.BACK_FROM_LOOK::equals).isPresent()) {
+      coach.press(Key.of(Integer.toString(number)));
     } else if (number == 0) {
       lines.say("None came through; nothing was entered.");
     } else {

@@ -55,6 +55,10 @@ final class WalkBook {
       lines.say("Which one? There are " + String.join(", ", told) + ".");
       return true;
     }
+    if (meant.isEmpty() && !parts[0].isEmpty()) {
+      lines.say("There is no entry " + parts[0] + " to strike. book tells the last with their numbers.");
+      return true;
+    }
     if (meant.isEmpty()) {
       lines.say("Write the entry's number, as book tells it, and why: strike 12 miscounted.");
       return true;

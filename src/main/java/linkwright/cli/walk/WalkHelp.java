@@ -7,9 +7,12 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.lookup.LookUpItem;
+import linkwright.quantity.SaidIn;
 import linkwright.routine.TradeWords;
 import linkwright.text.Narrowing;
 
@@ -30,19 +33,30 @@ final class WalkHelp {
   /** All words, or that one: a word of the walk first, else one of the trade. */
   void tell(String word) {
     if (word.isEmpty()) {
-      lines.sayAll(WalkWord.help());
+      WalkWord.help(words(coach.model())).forEach(this::say);
       return;
     }
     Optional<WalkWord> own = WalkWord.of(word);
     Optional<Act> act =
         Arrays.stream(Act.values()).filter(each -> WalkWord.names(word, each, "")).findFirst();
     if (own.isPresent()) {
-      lines.say(own.get().told());
+      say(own.get().told());
     } else if (act.isPresent()) {
       lines.say(act.get().words() + ": " + act.get().help() + ".");
     } else {
       look(word);
     }
+  }
+
+  /** The words that do something: a rehearsal takes few, and without a job none is about one. */
+  private static List<WalkWord> words(Model model) {
+    boolean learns = model.job().isEmpty() && model.held().place() != PlaceId.REHEARSAL;
+    return RehearsedLine.words(model).stream().filter(word -> !learns || !word.isOfJob()).toList();
+  }
+
+  /** With its examples in the user's units. */
+  private void say(String line) {
+    lines.say(SaidIn.units(line, coach.model().settings().units()));
   }
 
   /** Tells all that there is of one sort, or the sorts; false if it is the name of none. */

@@ -7,7 +7,6 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.Cards;
-import linkwright.job.Again;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.routine.Hazard;
@@ -202,11 +201,9 @@ final class BenchGate {
             step -> {
               AtBench there = AtBench.of(at.routine(), job, step);
               StillToDo left = job.standing().left().get(there.piece());
-              Again when = there.pile().again(there.stage());
-              boolean later = when == Again.NEXT_HEAT || when == Again.SPARES;
               return there.redo() > 0
                   && !there.enough()
-                  && !later
+                  && !BenchPassing.isLater(there)
                   && (left == null || left.more() > 0);
             })
         .findFirst();

@@ -8,6 +8,7 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.keys.Key;
 import linkwright.routine.Step;
 
 /** A look at other steps: it writes nothing and changes no wait; opening one is another act. */
@@ -60,5 +61,16 @@ final class BenchLook {
     List<Part> parts = StepContent.of(model, BenchHeld.PLAIN, looked);
     parts.add(1, Prose.aside("Only a look: step " + open.number() + " stays open."));
     return new Content("a look at " + BenchContent.title(looked), parts);
+  }
+
+  /** A number typed while another step is looked at counts nothing, which is said. */
+  static Turn typed(Model model, Key key) {
+    return Turn.to(
+        key.text().matches("[0-9]+")
+            ? model.told(
+                "Only a look: "
+                    + key.text()
+                    + " is not counted. {do:back-from-look} leads back to the open step.")
+            : model);
   }
 }

@@ -176,7 +176,7 @@ final class BenchPassing {
   /** A number answers; the acts have keys of their own. */
   private static Turn answered(Model model, AtBench at, BenchAsk.Passing asked, Key key) {
     if (!key.is("1")) {
-      return Turn.to(model);
+      return none(model, key, "Press 1, or {do:pass-on} to go on past it.");
     }
     Model plain = model.with(BenchHeld.PLAIN);
     return asked
@@ -195,8 +195,19 @@ final class BenchPassing {
       case "1" -> planned(model, at, asked, Again.NEXT_HEAT);
       case "2" -> planned(model, at, asked, Again.NOW);
       case "3" -> planned(model, at, asked, Again.SPARES);
-      default -> Turn.to(model);
+      default -> none(model, key, "Press the number of the answer, 1 to 3.");
     };
+  }
+
+  /** Whether she said that what is to be redone there is not for now. */
+  static boolean isLater(AtBench there) {
+    Again when = there.pile().again(there.stage());
+    return when == Again.NEXT_HEAT || when == Again.SPARES;
+  }
+
+  /** A number that is no answer is told what would be one; other keys are told by themselves. */
+  private static Turn none(Model model, Key key, String would) {
+    return Turn.to(key.text().matches("[0-9]") ? model.told(would) : model);
   }
 
   static Turn planned(Model model, AtBench at, BenchAsk.WhenAgain asked, Again when) {

@@ -99,7 +99,7 @@ public final class BenchPlace implements Place {
     AtBench.of(model)
         .map(at -> actsAt(model, at))
         .ifPresent(here -> acts.addAll(acts.isEmpty() ? here : here.subList(1, here.size())));
-    acts.addAll(TypedNumber.givenUp(screen, acts));
+    acts.addAll(Math.min(1, acts.size()), TypedNumber.givenUp(screen, acts));
     acts.addAll(
         List.of(
             Act.NEXT_STEP,
@@ -361,7 +361,7 @@ public final class BenchPlace implements Place {
       return answered.get();
     }
     if (screen.ask() instanceof BenchAsk.Looking) {
-      return Turn.to(model);
+      return BenchLook.typed(model, key);
     }
     if (key.is(Key.Kind.BACKSPACE) && !screen.digits().isEmpty()) {
       String fewer = screen.digits().substring(0, screen.digits().length() - 1);

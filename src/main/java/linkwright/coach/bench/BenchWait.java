@@ -180,7 +180,8 @@ final class BenchWait {
     }
     boolean wanted = left == null || left.more() > 0;
     boolean fresh = there.waiting() > 0 && !there.enough() && othersAreThere(job, there);
-    return fresh || (there.redo() > 0 && !there.enough() && wanted);
+    boolean again = there.redo() > 0 && !there.enough() && !BenchPassing.isLater(there);
+    return fresh || (again && wanted);
   }
 
   /** Rings are not joined while links that the chain takes are still in the pickle. */

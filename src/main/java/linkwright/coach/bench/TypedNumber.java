@@ -26,7 +26,7 @@ final class TypedNumber {
 
   /** What leaving does, in words: where nothing else is asked, it takes the number away. */
   static String says(BenchHeld screen, Act leave) {
-    return screen.digits().isEmpty() ? leave.words() : "take the number away";
+    return screen.digits().isEmpty() ? leave.words() : "no number";
   }
 
   /** The turn, with that told if the number is gone with it and counted nothing. */

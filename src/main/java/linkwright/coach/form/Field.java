@@ -155,6 +155,14 @@ public record Field(
     return line.caret();
   }
 
+  /**
+   * The hint as it stands beside what is typed: in brackets, and an example with a word before it,
+   * so that nobody takes it for what is in the field. Empty where there is none.
+   */
+  public String beside() {
+    return hint.isBlank() ? "" : "(" + (hint.matches("\\d.*") ? "such as " : "") + hint + ")";
+  }
+
   /** The hint as a sentence of its own: an example where it gives figures, else what it asks. */
   private String hintTold() {
     return hintTold(hint);

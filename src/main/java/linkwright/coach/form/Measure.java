@@ -49,6 +49,7 @@ public enum Measure {
           return Matcher.quoteReplacement(
               switch (found.group(1)) {
                 case "wire" -> units.wireExample(amount);
+                case "mm" -> units.lengthExample(amount);
                 default -> SaidIn.units(found.group(2) + " " + found.group(1), units);
               });
         });

@@ -153,8 +153,8 @@ public final class PlanHelp {
           entry(
               WishKeys.USUAL_LOSS,
               Measure.SHARE,
-              "links lost for good, 5 %",
-              "How many of a hundred links are lost for good. It changes how many blanks are to be"
+              "links scrapped, 5 %",
+              "How many of a hundred links are scrapped. It changes how many blanks are to be"
                   + " cut."),
           entry(
               WishKeys.CONFIDENCE,

@@ -130,7 +130,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
                               + kind
                               + "s "
                               + Decimals.fixed(100 * share, 1)
-                              + " % were lost for good"
+                              + " % were scrapped"
                               + hands.redoShare(kind).stream()
                                   .mapToObj(
                                       again ->
@@ -146,7 +146,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
           Prose.says(
               "A new plan reckons with "
                   + PlanDefaults.usualLoss(handbook)
-                  + " of links lost: these jobs and what is usual, together."));
+                  + " of links scrapped: these jobs and what is usual, together."));
     }
   }
 
@@ -173,7 +173,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
                   Table.Column.words("stage"),
                   Table.Column.numbers("through"),
                   Table.Column.numbers("redo"),
-                  Table.Column.numbers("lost"),
+                  Table.Column.numbers("scrapped"),
                   Table.Column.words("most often")),
               lines,
               -1));

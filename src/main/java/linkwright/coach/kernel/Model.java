@@ -87,7 +87,7 @@ public record Model(
 
   /** In how many parts the output shows this. */
   public int parts(Content content) {
-    return paging.parts(content, width, height, job.isPresent());
+    return paging.parts(content, "", "", width, height, job.isPresent());
   }
 
   /** The same with another handbook. */

@@ -8,4 +8,9 @@ package linkwright.coach.kernel;
  */
 public record Notice(String text, boolean trouble) {
   static final Notice NONE = new Notice("", false);
+
+  /** The sentence, with a sign before it where something is wrong. */
+  public String told() {
+    return trouble && !text.isEmpty() ? "! " + text : text;
+  }
 }

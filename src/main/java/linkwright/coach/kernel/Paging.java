@@ -6,8 +6,14 @@ import linkwright.coach.content.Content;
 @FunctionalInterface
 public interface Paging {
   /** An output that has room for everything at once. */
-  Paging WHOLE = (content, width, height, chain) -> 1;
+  Paging WHOLE = (content, told, still, width, height, chain) -> 1;
 
-  /** Parts in a window of that size; chain says whether the chain is drawn above it. */
-  int parts(Content content, int width, int height, boolean chain);
+  /**
+   * Parts in a window of that size, of what stands at the foot too.
+   *
+   * @param told a sentence that is told at the foot; empty for none
+   * @param still what is still to do; empty for nothing
+   * @param chain whether the chain is drawn above it
+   */
+  int parts(Content content, String told, String still, int width, int height, boolean chain);
 }

@@ -85,9 +85,9 @@ final class PieceEntryKinds {
               PlaceId.WIRE,
               Fact.WireDiscarded.class,
               (gone, in) ->
-                  "wire for "
+                  "wire lost, for "
                       + gone.piece().many()
-                      + " lost: "
+                      + ": "
                       + in.length(gone.lengthMm())
                       + noted(gone.why())));
 

@@ -101,7 +101,7 @@ public enum Act {
       "none-of-them", "none of them", "none of these reasons: nothing is counted", Act.COMMON),
   ALL("all", "all that wait", "all pieces that wait here have come through", "a"),
   REDO("redo", "redo", "one piece failed and is to be redone; a number before it: so many", "r"),
-  SCRAP("scrap", "scrap", "one piece is lost for good; a number before it: so many", "s"),
+  SCRAP("scrap", "scrap", "one piece goes to scrap; a number before it: so many", "s"),
   TAKE("take", "new or redo", "take pieces that are to be redone, or new ones again", "x"),
   OTHER_SIZE("other-size", "another size", "links of the next size are counted here", "i"),
   NEXT_STEP("next-step", "next step", "open the next step, its cautions first", "n"),

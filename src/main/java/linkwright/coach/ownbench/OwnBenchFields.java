@@ -108,7 +108,7 @@ final class OwnBenchFields {
                 bench.losses().containsKey("all")
                     ? PriceWords.plain(100 * bench.losses().get("all")) + " %"
                     : "",
-                "pieces lost for good, 5 %")
+                "pieces scrapped, 5 %")
             .takes(Measure.SHARE, units)
             .helped(
                 "The share of pieces that you lose. Spares are reckoned from it, until your"

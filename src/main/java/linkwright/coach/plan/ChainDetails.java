@@ -20,6 +20,7 @@ import linkwright.plan.WishKeys;
 import linkwright.plan.WishedRing;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.TradeWords;
@@ -264,7 +265,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     List<Row> rows = new ArrayList<>();
     if (solders) {
       rows.add(row("solder", pallions(plan)));
-      plan.solderWarnings().forEach(each -> rows.add(row("mind", each)));
+      plan.solderWarnings().forEach(each -> rows.add(row("mind", SaidIn.units(each, units))));
       rows.add(row("unsoldered", units.pull(plan.pull().buttedN())));
     } else {
       rows.add(row("joints", Integer.toString(plan.joints())));

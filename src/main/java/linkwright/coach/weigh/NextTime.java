@@ -36,14 +36,14 @@ public final class NextTime {
             share ->
                 sentences.add(
                     many(learnt.lost(), "link")
-                        + " lost, most often for “"
+                        + " scrapped, most often for “"
                         + learnt.lostFor()
                         + "”: reckon with a usual loss of "
                         + Decimals.percent(share, 1)
                         + ", habit and this run together."));
     int rings = job.state().piles().of(PieceKind.RING).scrapped();
     if (rings > 0) {
-      sentences.add(many(rings, "ring") + " lost.");
+      sentences.add(many(rings, "ring") + " scrapped.");
     }
     learnt
         .longerMm()

@@ -98,10 +98,10 @@ final class WeighContent {
     }
     line(lines, "redone", "", "" + links.sentBack());
     int spare = plan.blanksToCut() - plan.links();
-    line(lines, "links lost", spare + " spare", "" + links.scrapped());
+    line(lines, "links scrapped", spare + " spare", "" + links.scrapped());
     if (rings != null) {
       int lost = job.state().piles().of(PieceKind.RING).scrapped();
-      line(lines, "rings lost", "", "" + lost);
+      line(lines, "rings scrapped", "", "" + lost);
     }
   }
 

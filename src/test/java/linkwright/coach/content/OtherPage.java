@@ -12,6 +12,24 @@ public final class OtherPage {
     return of(page, body, page.turned());
   }
 
+  /** The same with that sentence told. */
+  public static Page telling(Page page, String told) {
+    return new Page(
+        page.job(),
+        page.body(),
+        page.turned(),
+        page.turns(),
+        page.waits(),
+        page.hotWork(),
+        page.chain(),
+        page.still(),
+        told,
+        true,
+        page.open(),
+        page.away(),
+        page.across());
+  }
+
   private static Page of(Page page, Content body, int turned) {
     return new Page(
         page.job(),

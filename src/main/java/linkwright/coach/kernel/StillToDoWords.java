@@ -1,11 +1,8 @@
-package linkwright.coach;
+package linkwright.coach.kernel;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.OpenJob;
-import linkwright.coach.kernel.WaitingWords;
 import linkwright.job.Pile;
 import linkwright.quantity.Decimals;
 import linkwright.routine.PieceKind;
@@ -13,11 +10,19 @@ import linkwright.routine.Stage;
 import linkwright.standing.StillToDo;
 
 /** One line of what is still to do. */
-final class StillToDoWords {
+public final class StillToDoWords {
   private StillToDoWords() {}
 
-  /** The line for the job on the bench; empty while it has no plan. */
-  static String line(Model model, OpenJob job) {
+  /** The line for the job on the bench; empty while none is open, it has no plan or is closed. */
+  public static String of(Model model) {
+    return model
+        .job()
+        .filter(job -> !job.state().course().closed())
+        .map(job -> line(model, job))
+        .orElse("");
+  }
+
+  private static String line(Model model, OpenJob job) {
     List<String> parts = new ArrayList<>();
     for (Map.Entry<PieceKind, StillToDo> each : job.standing().left().entrySet()) {
       parts.add(of(model, each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
@@ -51,6 +56,6 @@ final class StillToDoWords {
             + left.spares()
             + " spare, "
             + Decimals.percent(left.lossShare(), 0)
-            + " being lost)";
+            + " being scrapped)";
   }
 }
