@@ -24,8 +24,7 @@ record Foot(String told, String still, boolean card) {
   /** Whether a place shows a card. */
   static boolean isCard(Content content) {
     return content.parts().stream()
-        .anyMatch(
-            part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
+        .anyMatch(part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
   }
 
   /** Rows that it takes in a window so high: one, or as many as the sentence needs. */

@@ -118,8 +118,7 @@ class NothingCutTest {
     for (int part = 0; part < 40 && !lost.isEmpty(); part++) {
       Page at = OtherPage.turned(page, part);
       Grid drawn =
-          Screens.draw(
-              at, size[0], size[1], Glyphs.ASCII, KeyMap.USUAL, OptionalDouble.empty());
+          Screens.draw(at, size[0], size[1], Glyphs.ASCII, KeyMap.USUAL, OptionalDouble.empty());
       words(Ascii.of(drawn).text()).forEach(lost::remove);
     }
     if (!lost.isEmpty()) {
