@@ -144,7 +144,9 @@ public final class BookFile implements Closeable {
     return BookOpening.letGo(path, whyReadOnly);
   }
 
-  /** Whether an entry was refused for somebody else had a hand in the book: it is to be read anew. */
+  /**
+   * Whether an entry was refused for somebody else had a hand in the book: it is to be read anew.
+   */
   public synchronized boolean isChangedElsewhere() {
     return changedElsewhere;
   }

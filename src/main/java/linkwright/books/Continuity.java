@@ -65,8 +65,7 @@ final class Continuity {
     return byDevice;
   }
 
-  private static void moved(
-      String file, String device, List<ScannedLine> own, List<Gap> problems) {
+  private static void moved(String file, String device, List<ScannedLine> own, List<Gap> problems) {
     for (int i = 1; i < own.size(); i++) {
       int number = entry(own.get(i)).number();
       int before = entry(own.get(i - 1)).number();

@@ -36,7 +36,8 @@ final class UnknownKinds {
   private static Problem problem(String file, ScannedLine row, String kind, int count) {
     String which =
         count == 1 ? "An entry of this kind is" : "The " + count + " entries of this kind are";
-    String near = Nearest.of(kind, FactCodecs.kinds()).map(known -> ", or meant " + known).orElse("");
+    String near =
+        Nearest.of(kind, FactCodecs.kinds()).map(known -> ", or meant " + known).orElse("");
     return new Problem(
         file,
         row.line(),

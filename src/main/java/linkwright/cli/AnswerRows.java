@@ -19,7 +19,8 @@ import picocli.CommandLine.Option;
 /**
  * How a command answers with what a place of the program says: as lines for reading, or as rows for
  * other programs. A value has a row of its own; of a table each cell has, {@code of} its line's
- * first; what is said in sentences is a row without a value.
+ * first and {@code list} what that column is called; what is said in sentences is a row without a
+ * value.
  */
 final class AnswerRows {
   @Option(
@@ -53,7 +54,7 @@ final class AnswerRows {
       } else if (part instanceof Table table) {
         table.lines().forEach(line -> cells(table, line, rows));
       } else {
-        part.answer(plain).forEach(says -> rows.add(row("", "", "", "", "", "", says)));
+        part.answer(plain).forEach(says -> rows.add(row("", "", "", "", "", "", "", says)));
       }
     }
     return rows;
@@ -61,6 +62,7 @@ final class AnswerRows {
 
   private static Map<String, Object> row(Row row, PlainLines plain) {
     return row(
+        "",
         "",
         row.label(),
         row.value(),
@@ -72,14 +74,26 @@ final class AnswerRows {
 
   private static void cells(Table table, Table.Line line, List<Map<String, Object>> rows) {
     String first = line.cells().isEmpty() ? "" : line.cells().get(0).strip();
+    String list = table.columns().isEmpty() ? "" : table.columns().get(0).name();
     for (int c = line.cells().size() > 1 ? 1 : 0; c < line.cells().size(); c++) {
       String name = c < table.columns().size() ? table.columns().get(c).name() : "";
       // A number in a cell has its unit apart, as a labelled row has.
       Row cell = Row.of(name, line.cells().get(c).strip());
-      rows.add(row(c == 0 ? "" : first, name, cell.value(), cell.unit(), cell.plusMinus(), "", ""));
+      rows.add(
+          row(
+              c == 0 ? "" : list,
+              c == 0 ? "" : first,
+              name,
+              cell.value(),
+              cell.unit(),
+              cell.plusMinus(),
+              "",
+              ""));
     }
     line.below()
-        .forEach(below -> rows.add(row(first, below.kind().label(), "", "", "", "", below.text())));
+        .forEach(
+            below ->
+                rows.add(row(list, first, below.kind().label(), "", "", "", "", below.text())));
   }
 
   /** A figure is a number with the digits that it was told with; all else is a text. */
@@ -88,8 +102,16 @@ final class AnswerRows {
   }
 
   private static Map<String, Object> row(
-      String of, String what, String value, String unit, String spread, String from, String says) {
+      String list,
+      String of,
+      String what,
+      String value,
+      String unit,
+      String spread,
+      String from,
+      String says) {
     Map<String, Object> row = new LinkedHashMap<>();
+    row.put("list", list);
     row.put("of", of);
     row.put("what", what);
     row.put("value", figure(value));

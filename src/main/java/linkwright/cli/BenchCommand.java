@@ -78,8 +78,7 @@ final class BenchCommand implements Callable<Integer> {
       if (wrong.isPresent()) {
         return root.wrong(wrong.get());
       }
-      Read<BenchFile> changed = 
-          BenchFile.change(root.home(), changes, reference, routines);
+      Read<BenchFile> changed = BenchFile.change(root.home(), changes, reference, routines);
       if (changed instanceof Read.Bad<BenchFile> bad) {
         here.err().say(bad.sentence());
         return Exit.PROBLEMS;

@@ -10,7 +10,8 @@ import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.content.Part;
-import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Act;
 import linkwright.coach.student.StudentContent;
@@ -179,7 +180,7 @@ final class StudentCommand implements Callable<Integer> {
     String who = names ? file.roster().name(id) : id;
     List<Part> parts =
         new ArrayList<>(StudentContent.of(report, learner, handbook, settings.units()));
-    parts.add(0, Prose.says(who + ", " + today + "."));
+    parts.add(0, new Rows(List.of(Row.of("report of", who), Row.of("as of", today.toString()))));
     if (seeds) {
       parts.add(StudentContent.asked(learner));
     }

@@ -1,5 +1,7 @@
 package linkwright.coach;
 
+import java.util.EnumSet;
+import java.util.Set;
 import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -10,20 +12,23 @@ import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.saying.Sayings;
 
-/** At the bench a student says what comes before the step is shown. */
+/**
+ * At the bench a student says what comes before the step is shown; until then no place of the job
+ * names it.
+ */
 final class StudentGate {
+  /** Where a step would be named. */
+  private static final Set<PlaceId> NAMES =
+      EnumSet.of(PlaceId.BENCH, PlaceId.ROUND, PlaceId.PILES, PlaceId.BOOK, PlaceId.REHEARSAL);
+
   private StudentGate() {}
 
   /** The turn; in front of a step that she has not named yet, where she is asked. */
   static Turn after(Turn turn) {
     Model model = turn.model();
-    boolean atBench =
-        turn.next().isEmpty()
-            && model.writing() instanceof Writing.Nothing
-            && model.held().place() == PlaceId.BENCH
-            && model.job().map(OpenJob::lookOnly).map(look -> !look).orElse(false)
-            && !BenchAnswers.away(model);
-    if (!atBench) {
+    boolean settled = turn.next().isEmpty() && model.writing() instanceof Writing.Nothing;
+    boolean atWork = model.job().filter(job -> !job.lookOnly()).isPresent();
+    if (!settled || !atWork || !NAMES.contains(model.held().place())) {
       return turn;
     }
     if (isUnread(model)) {
@@ -33,10 +38,15 @@ final class StudentGate {
         isAtHand(model)
             ? Banks.ready(model, model.job().orElseThrow().state().course().routine())
             : model;
-    if (!Sayings.asks(ready)) {
-      return new Turn(ready, turn.effects(), turn.next());
+    Model hidden = ready.with(ready.learning().unsaid(Sayings.unsaid(ready)));
+    boolean asks =
+        hidden.held().place() == PlaceId.BENCH
+            && !BenchAnswers.away(hidden)
+            && Sayings.asks(hidden);
+    if (!asks) {
+      return new Turn(hidden, turn.effects(), turn.next());
     }
-    Turn asked = Coach.arrived(ready, Places.of(PlaceId.SAYING).enter(ready));
+    Turn asked = Coach.arrived(hidden, Places.of(PlaceId.SAYING).enter(hidden));
     return new Turn(asked.model(), turn.and(asked.effects()).effects(), asked.next());
   }
 

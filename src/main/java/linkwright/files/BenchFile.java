@@ -134,7 +134,9 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<BenchName> 
   private static <T> Map<String, T> without(
       Map<String, T> all, String group, Set<BenchName> strange) {
     Map<String, T> kept = new LinkedHashMap<>(all);
-    strange.stream().filter(each -> each.group().equals(group)).forEach(one -> kept.remove(one.name()));
+    strange.stream()
+        .filter(each -> each.group().equals(group))
+        .forEach(one -> kept.remove(one.name()));
     return kept;
   }
 
@@ -164,10 +166,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<BenchName> 
    * @param routines where stages and waits are
    */
   public static Read<BenchFile> change(
-      Home home,
-      Map<String, String> changes,
-      Reference reference,
-      Collection<Routine> routines) {
+      Home home, Map<String, String> changes, Reference reference, Collection<Routine> routines) {
     Path path = home.bench();
     try {
       Read<String> there = Home.textToEdit(path);
@@ -216,10 +215,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<BenchName> 
    * of a price may stand there already.
    */
   public static Optional<String> wrong(
-      Home home,
-      Map<String, String> changes,
-      Reference reference,
-      Collection<Routine> routines) {
+      Home home, Map<String, String> changes, Reference reference, Collection<Routine> routines) {
     String priced = BenchEdit.set("", CURRENCY, "EUR");
     return wrongIn(priced, changes, reference, routines)
         .or(

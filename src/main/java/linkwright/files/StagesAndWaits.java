@@ -47,7 +47,6 @@ record StagesAndWaits(Set<String> stages, Set<String> waits) {
                 + "”. "
                 + Nearest.of(named.name(), known)
                     .map(near -> "Did you mean “" + near + "”?")
-                    .orElseGet(
-                        () -> "Known: " + String.join(", ", new ArrayList<>(known)) + "."));
+                    .orElseGet(() -> "Known: " + String.join(", ", new ArrayList<>(known)) + "."));
   }
 }

@@ -68,7 +68,7 @@ final class CautionsElsewhere {
             () ->
                 all.values().stream()
                     .filter(other -> !other.covers().isEmpty() && !other.equals(card))
-                    .filter(other -> !meets(KINDS.get(0), other.covers()))
+                    .filter(other -> !isHot(other.covers()))
                     .toList());
   }
 
@@ -78,6 +78,16 @@ final class CautionsElsewhere {
         && here.stream()
             .noneMatch(
                 own -> own.equals(card) || (own.covers().isEmpty() && warnsAlike(own, card)));
+  }
+
+  /** Whether something is hot there, or burns. */
+  static boolean isHot(Step step) {
+    return isHot(step.does());
+  }
+
+  /** Whether any of this is work with heat. */
+  static boolean isHot(Set<Hazard> work) {
+    return meets(KINDS.get(0), work);
   }
 
   /** What is done here, by the step and by the cards that stand at it. */

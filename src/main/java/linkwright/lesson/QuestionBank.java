@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -125,7 +124,7 @@ public final class QuestionBank {
   }
 
   private void danger(Step step) {
-    List<Caution> here = step.cautions().stream().flatMap(id -> card(id).stream()).toList();
+    List<Caution> here = new CardsAsked(sequence, cautions).at(step);
     List<Caution> apart = metFirst(new CautionsElsewhere(step, here, stems).of(cautions.values()));
     List<String> elsewhere = apart.stream().map(Caution::canHappen).toList();
     for (Caution card : here) {
@@ -181,10 +180,6 @@ public final class QuestionBank {
   /** Where a step shuts the gas, what makes a torch safe is right there too. */
   private static boolean isOfGas(String text) {
     return GAS.matcher(text).find();
-  }
-
-  private Optional<Caution> card(String id) {
-    return Optional.ofNullable(cautions.get(id));
   }
 
   private void lookFors() {

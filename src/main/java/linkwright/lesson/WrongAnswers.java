@@ -16,6 +16,13 @@ final class WrongAnswers {
   /** Words as alike as this say the same, so that both would be right. */
   private static final double SAME = 0.5;
 
+  /**
+   * Of these one is drawn: how many of the three are to be more unlike the rest than the right
+   * answer is. Many share no word at all, and of a small pool the right one stays the odd one: its
+   * ends are wanted less often, so that with these cases they come as often as by chance.
+   */
+  private static final int[] LIKENESS = {0, 1, 1, 1, 1, 2, 2, 2, 3};
+
   private static final int TRIED = 100;
   private static final int THIRD = 8;
   static final int WRONG = 3;
@@ -30,8 +37,7 @@ final class WrongAnswers {
 
   /** Three of a pool of at least three. */
   static List<String> three(String asks, String right, List<String> pool, Chance chance) {
-    // Many answers share no word: ties fall to the middle, and give a guesser her share there.
-    int[] wanted = {chance.below(4), chance.below(4), (1 + chance.below(6)) / 2};
+    int[] wanted = {chance.below(4), chance.below(4), LIKENESS[chance.below(LIKENESS.length)]};
     Set<String> question = WordStems.taken(asks);
     Read own = read(question, right);
     List<Read> some =

@@ -11,7 +11,11 @@ public final class BareNumber {
 
   /** Whether a number and nothing else stands here: {@code 30}, {@code 0,9}, {@code 5/16}. */
   public static boolean is(String typed) {
-    return Written.read(typed, ANY).map(written -> written.rest().isEmpty()).orElse(false);
+    String text = typed.strip();
+    // What ends in a letter has its unit already.
+    return !text.isEmpty()
+        && !Character.isLetter(text.codePointBefore(text.length()))
+        && Written.read(text, ANY).map(written -> written.rest().isEmpty()).orElse(false);
   }
 
   /** Whether a whole number above nothing stands here, and nothing else. */

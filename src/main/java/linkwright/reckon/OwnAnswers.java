@@ -16,8 +16,7 @@ import linkwright.quantity.UnitStyle;
 /** What a maker's own bench answers to a sum's asks: her plate, kerf, strip, formers, her loss. */
 public final class OwnAnswers {
   /** Keys of the asks that a bench may answer. */
-  public static final Set<String> KEYS =
-      Set.of("holes", "kerf", "usual-loss", "strip", "owned");
+  public static final Set<String> KEYS = Set.of("holes", "kerf", "usual-loss", "strip", "owned");
 
   private static final double MM_PER_IN = 25.4;
 
@@ -37,8 +36,7 @@ public final class OwnAnswers {
     Map<String, String> hers = new LinkedHashMap<>();
     for (Ask ask : sum.asks()) {
       if (typed.getOrDefault(ask.key(), "").isBlank()) {
-        answer(ask.key(), own, typed, patterns, units)
-            .ifPresent(text -> hers.put(ask.key(), text));
+        answer(ask.key(), own, typed, patterns, units).ifPresent(text -> hers.put(ask.key(), text));
       }
     }
     return hers;

@@ -131,9 +131,7 @@ final class Books {
     boolean same =
         good.value().lines().equals(looked.lines())
             && good.value().suspects().equals(looked.suspects());
-    return same
-        ? keep(facts, handbook)
-        : opened(good.value(), handbook);
+    return same ? keep(facts, handbook) : opened(good.value(), handbook);
   }
 
   /** The open book opened anew, to be written; where that cannot be it stays as it is. */
@@ -295,7 +293,7 @@ final class Books {
 
   /** Changes her bench's file; what is wrong is told and nothing is changed. */
   Message changeBench(Map<String, String> changes, Handbook handbook) {
-    Read<BenchFile> changed = 
+    Read<BenchFile> changed =
         BenchFile.change(home, changes, handbook.reference(), handbook.routines());
     return changed
         .problem()

@@ -222,7 +222,7 @@ final class Tray {
     List<Seen> done = new ArrayList<>();
     while (done.size() < books.size() && patience.goOn(done.size(), books.size())) {
       List<Seen> some = books.subList(done.size(), Math.min(books.size(), done.size() + AT_ONCE));
-      List<Looked> looked = 
+      List<Looked> looked =
           some.parallelStream().map(book -> look(book, handbook, opened)).toList();
       for (int i = 0; i < some.size(); i++) {
         now.put(some.get(i), looked.get(i));
@@ -251,13 +251,11 @@ final class Tray {
   /** What lies in the drawer by its own book and by the books that were read last. */
   Drawer drawer(Handbook handbook) {
     List<Taking> takings =
-        
         read.values().stream()
             .flatMap(looked -> looked.came().stream())
             .flatMap(came -> came.takings().stream())
             .toList();
     List<JobMetal> works =
-        
         read.values().stream()
             .flatMap(looked -> looked.came().stream())
             .flatMap(came -> came.metal().stream())
@@ -290,8 +288,7 @@ final class Tray {
       return before;
     }
     String slug = TrayReading.slug(book.path());
-    Optional<Came> came =
-        opened ? Optional.empty() : remembered.of(book.path(), slug, handbook);
+    Optional<Came> came = opened ? Optional.empty() : remembered.of(book.path(), slug, handbook);
     return came.isPresent()
         ? new Looked(slug, Optional.empty(), came)
         : read(slug, book, handbook, opened);
@@ -329,7 +326,6 @@ final class Tray {
     List<Entry> entries = looked.opened().orElseThrow().entries();
     return looked.taught().isEmpty()
         ? looked.named()
-        : TrayWords.standing(
-            looked.slug(), entries, handbook.forJob(looked.slug(), entries));
+        : TrayWords.standing(looked.slug(), entries, handbook.forJob(looked.slug(), entries));
   }
 }

@@ -20,6 +20,11 @@ final class BodyView {
   private final Act turns;
   private final boolean told;
 
+  /** What was laid out: a page asks for the same parts in the same room several times. */
+  private final List<LaidOnce> laid = new ArrayList<>();
+
+  private record LaidOnce(List<Part> parts, int width, int height, List<Block> blocks) {}
+
   BodyView(Glyphs glyphs, KeyMap keys, Act turns) {
     this(glyphs, keys, turns, true);
   }
@@ -208,6 +213,17 @@ final class BodyView {
   }
 
   private List<Block> blocks(List<Part> parts, int width, int height) {
+    for (LaidOnce once : laid) {
+      if (once.parts() == parts && once.width() == width && once.height() == height) {
+        return once.blocks();
+      }
+    }
+    LaidOnce now = new LaidOnce(parts, width, height, made(parts, width, height));
+    laid.add(now);
+    return now.blocks();
+  }
+
+  private List<Block> made(List<Part> parts, int width, int height) {
     BlockMaking making = new BlockMaking(this, glyphs, keys, turns, width, height);
     List<Block> blocks = new ArrayList<>();
     List<Part> flowing = new ArrayList<>();

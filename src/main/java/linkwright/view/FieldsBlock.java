@@ -11,6 +11,7 @@ final class FieldsBlock implements Block {
 
   private final Form form;
   private final int width;
+  private final int wanted;
   private final String key;
   private final boolean told;
 
@@ -25,13 +26,14 @@ final class FieldsBlock implements Block {
         form.mapFields(
             field -> field.with(field.trouble().map(trouble -> ActMention.fill(trouble, keyOf))));
     this.width = width;
+    wanted = FormView.wanted(this.form, width);
     this.key = key;
     this.told = told;
   }
 
   @Override
   public int wanted() {
-    return FormView.wanted(form, width);
+    return wanted;
   }
 
   @Override

@@ -233,7 +233,7 @@ class EveryCommandTest {
   void a_bench_as_rows_says_what_its_lines_say() {
     line.run("bench", "--set", "kerf=0.3 mm");
     assertThat(line.run("bench", "--as", "csv")).isZero();
-    assertThat(line.out()).startsWith("of,what,value,unit,plus_minus,from,says\n");
+    assertThat(line.out()).startsWith("list,of,what,value,unit,plus_minus,from,says\n");
     assertThat(line.out()).contains("kerf,0.3,mm");
   }
 

@@ -117,6 +117,10 @@ class LessonCommandTest {
     }
     line.run("student", "Mara", "--names");
     assertThat(line.out()).contains("Mara");
+    assertThat(line.run("student", "Mara", "--as", "csv")).isZero();
+    assertThat(line.out())
+        .startsWith("list,of,what,value,unit,plus_minus,from,says\n,,report of,s-")
+        .contains("\n,,as of,20", "asked about,what comes next,known,0,");
     line.run("student", "Mara", "--seeds");
     assertThat(line.out()).contains("round-cable/next/");
     assertThat(line.run("class", "--as", "csv")).isZero();
@@ -141,6 +145,18 @@ class LessonCommandTest {
     assertThat(line.out()).contains("Who Anna,", "Who Ben,").doesNotContain("(Anna/");
     line.run("class", three.toString(), "--as", "csv");
     assertThat(line.out()).doesNotContainPattern("-\\d\\d,\\d\\d:\\d\\d");
+  }
+
+  @Test
+  void help_tells_the_words_that_do_something_there_and_none_of_the_bench() {
+    line.typing(List.of("help", "quit"), "rehearse", "round-cable", "--plain");
+    assertThat(line.out())
+        .contains("next: the next step.", "cards: ", "quit: ")
+        .doesNotContain("scrap:", "redo:", "bench:", "piles:", "weigh:", "so many come through");
+    line.typing(List.of("help", "quit"), "lesson", "round-cable", "--plain");
+    assertThat(line.out())
+        .contains("class: ", "student: ", "where a question or a list is told, that answer")
+        .doesNotContain("scrap:", "bench:", "weigh:", "so many come through");
   }
 
   @Test
@@ -170,8 +186,15 @@ class LessonCommandTest {
     List<String> words = List.of("look", "next", "all", "why", "cards", "words", "piles", "look");
     List<String> typed = new java.util.ArrayList<>(List.of("who Mara", "bench"));
     typed.addAll(words);
-    typed.add("quit");
+    typed.addAll(List.of("where", "book", "rehearse", "quit"));
     line.typing(typed, "walk", "anna", "--plain");
+    assertThat(line.out())
+        .contains("At the bench: “Mara”.", "The sitting before it is ended.")
+        .contains("step 1: to be said before it is shown", "step opened: the one to be said first")
+        .contains("What comes next is said before it is shown.")
+        .containsPattern("at the bench: Mara\\.")
+        .doesNotContain("Entered: sitting ended", "Look the torch over, cold, ")
+        .doesNotContainPattern("\\bs-[a-z0-9]{5}\\b");
     assertThat(line.out().split("First the question: a number answers it", -1))
         .as(line.out())
         .hasSizeGreaterThanOrEqualTo(words.size() - 1);

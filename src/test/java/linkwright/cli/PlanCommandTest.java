@@ -271,6 +271,15 @@ class PlanCommandTest {
     assertThat(new Yaml().<Map<String, Object>>load(line.out())).containsKey("within-reach");
   }
 
+  /** 20 g are 12.860 dwt, 0.5 ozt 15.552 g (1 ozt is 31.1034768 g, of 20 dwt). */
+  @Test
+  void a_mass_in_the_other_systems_unit_is_told_in_hers_too() {
+    assertThat(plan(PLAN, "--from", "metal=0.5 ozt")).isEqualTo(Exit.GOOD);
+    assertThat(line.out()).contains("15.55 g (0.5 ozt)");
+    assertThat(plan(PLAN, "--from", "metal=20 g")).isEqualTo(Exit.GOOD);
+    assertThat(line.out()).contains("there is 20 g,");
+  }
+
   @Test
   void a_saw_that_takes_thirty_millimetres_is_asked_about() {
     assertThat(plan(PLAN + "kerf: 30 mm\n")).isEqualTo(Exit.GOOD);

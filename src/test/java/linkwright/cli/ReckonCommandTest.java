@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +41,30 @@ class ReckonCommandTest {
       Ran ran = Ran.reckon(home, "ring", "--wire", "19 AWG", "--inside", "1/8 in");
 
       assertThat(ran.out()).contains("0.125 in").doesNotContain(" mm");
+    }
+  }
+
+  @Nested
+  class HerBench {
+    @Test
+    void is_taken_and_told_and_left_out_on_demand(@TempDir Path home) throws IOException {
+      Files.writeString(home.resolve("bench.yaml"), "format: 1\nplate: [1.2 mm, 1.1 mm, 1 mm]\n");
+      String[] draw = {"draw", "--from", "1.2 mm", "--to", "1 mm", "--length", "1 m"};
+      assertThat(Ran.reckon(home, draw).out())
+          .contains("From your bench: plate's holes 1.2 mm,1.1 mm,1 mm.")
+          .contains("2 passes");
+      String[] without =
+          Stream.concat(Stream.of(draw), Stream.of("--no-bench")).toArray(String[]::new);
+      assertThat(Ran.reckon(home, without).out()).doesNotContain("From your bench");
+    }
+
+    @Test
+    void that_does_not_fit_stands_in_no_ones_way(@TempDir Path home) throws IOException {
+      Files.writeString(home.resolve("bench.yaml"), "format: 1\nplate: [1.2 mm, 1.1 mm, 1 mm]\n");
+      Ran thin = Ran.reckon(home, "draw", "--from", "0.9 mm", "--to", "0.5 mm", "--length", "1 m");
+      assertThat(thin.exit()).isZero();
+      assertThat(thin.err()).contains("Your bench does not fit here.", "no hole of 0.5 mm");
+      assertThat(thin.out()).contains("No holes were given").doesNotContain("From your bench");
     }
   }
 

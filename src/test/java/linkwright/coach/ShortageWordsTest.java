@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import linkwright.coach.form.ShortageWords;
 import linkwright.coach.kernel.Message;
-import linkwright.coach.kernel.ShortageWords;
 import linkwright.job.Fact;
 import linkwright.routine.PieceKind;
 import linkwright.standing.Standing;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Collection;
+import java.util.Map;
 import linkwright.routine.Routine;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,10 +74,13 @@ class BenchEditTest {
     Home home = new Home(folder);
     Path file = folder.resolve("bench.yaml");
     Files.writeString(file, BENCH);
-    assertThat(BenchFile.change(home, Map.of("kerf", "thin"), Shipped.reference(), ROUTINES).isGood())
+    assertThat(
+            BenchFile.change(home, Map.of("kerf", "thin"), Shipped.reference(), ROUTINES).isGood())
         .isFalse();
     assertThat(Files.readString(file)).isEqualTo(BENCH);
-    assertThat(BenchFile.change(home, Map.of("kerf", "0.2 mm"), Shipped.reference(), ROUTINES).isGood())
+    assertThat(
+            BenchFile.change(home, Map.of("kerf", "0.2 mm"), Shipped.reference(), ROUTINES)
+                .isGood())
         .isTrue();
     assertThat(BenchFile.load(home).bench().kerfMm()).hasValue(0.2);
   }

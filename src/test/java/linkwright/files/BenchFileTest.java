@@ -127,8 +127,7 @@ class BenchFileTest {
     String text =
         "format: 1\nlosses: {soldred: 4 %, checked: 2 %}\nredos: {al: 3 %, soldered: 1 %}\n"
             + "waits: {pikle: 3 min, \"PICKLE-LINKS-WAIT\": 12 min}\n";
-    BenchFile bench =
-        BenchFile.of(ToldOfFile.file(text)).known(Shipped.reference(), ROUTINES);
+    BenchFile bench = BenchFile.of(ToldOfFile.file(text)).known(Shipped.reference(), ROUTINES);
     assertThat(ToldOfFile.shown(bench.problems()))
         .hasSize(3)
         .anyMatch(told -> told.startsWith("2:10:") && told.contains("mean “soldered”?"))

@@ -201,10 +201,14 @@ class MutationsTest {
   private static List<Problem> changed(byte[] bytes) throws IOException {
     Path file = written("changed/bench.yaml", bytes);
     Home home = new Home(file.getParent());
-    List<Problem> before = BenchFile.load(home).known(LIBRARY.reference(), LIBRARY.routines().values()).problems();
-    Read<BenchFile> changed = BenchFile.change(home, Map.of("kerf", "0.7 mm"), LIBRARY.reference(), LIBRARY.routines().values());
+    List<Problem> before =
+        BenchFile.load(home).known(LIBRARY.reference(), LIBRARY.routines().values()).problems();
+    Read<BenchFile> changed =
+        BenchFile.change(
+            home, Map.of("kerf", "0.7 mm"), LIBRARY.reference(), LIBRARY.routines().values());
     if (changed.isGood()) {
-      assertThat(BenchFile.load(home).known(LIBRARY.reference(), LIBRARY.routines().values())).isEqualTo(changed.orThrow());
+      assertThat(BenchFile.load(home).known(LIBRARY.reference(), LIBRARY.routines().values()))
+          .isEqualTo(changed.orThrow());
       assertThat(changed.orThrow().problems().size()).isLessThanOrEqualTo(before.size() + 1);
       if (before.isEmpty()) {
         assertThat(changed.orThrow().bench().kerfMm()).hasValue(0.7);

@@ -13,8 +13,10 @@ import java.util.stream.Stream;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -131,6 +133,29 @@ class QuestionBankTest {
                 assertThat(item.pool())
                     .as(item.id())
                     .noneMatch(text -> text.matches("(?i).*\\b(rinse|water|wash)\\b.*")));
+  }
+
+  /** Cards on fire stand at the first step of a routine; they are asked about where a flame is. */
+  @ParameterizedTest
+  @MethodSource("routines")
+  void no_flame_is_asked_about_before_the_first_is_lit(Routine routine) {
+    List<StepId> cold =
+        routine.steps().stream()
+            .takeWhile(step -> !step.does().contains(Hazard.HEATS))
+            .map(Step::id)
+            .toList();
+    assertThat(bank(routine))
+        .filteredOn(item -> item.topic() == Topic.DANGER && cold.contains(item.step()))
+        .extracting(Item::caution)
+        .doesNotContain("fire-watch", "torch-fuels", "oxygen", "soldering-surface", "torch");
+  }
+
+  @Test
+  void what_smoulders_is_asked_of_a_hook_by_its_watch_and_not_where_its_wire_is_cut() {
+    assertThat(bank(SHIPPED.routines().get("clasp-hook-and-eye")))
+        .anyMatch(item -> item.topic() == Topic.WAIT && item.caution().equals("fire-watch"))
+        .extracting(Item::id)
+        .doesNotContain("clasp-hook-and-eye/danger/cut-hook/fire-watch");
   }
 
   @Test

@@ -51,7 +51,8 @@ class OwnAnswersTest {
   }
 
   private static Map<String, String> of(String id, Map<String, String> typed) {
-    Sum sum = Reckoner.sums().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
+    Sum sum =
+        Reckoner.sums().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
     return OwnAnswers.of(sum, HERS, typed, JobBook.HANDBOOK.patterns(), UnitStyle.METRIC);
   }
 
@@ -78,7 +79,8 @@ class OwnAnswersTest {
 
   @Test
   void what_came_from_her_bench_is_told_with_the_result() {
-    Sum sum = Reckoner.sums().stream().filter(each -> each.id().equals("ring")).findFirst().orElseThrow();
+    Sum sum =
+        Reckoner.sums().stream().filter(each -> each.id().equals("ring")).findFirst().orElseThrow();
     Map<String, String> typed =
         Map.of("wire", "0.9 mm", "inside", "3 mm", "metal", "sterling", "kerf", "0.25 mm");
     ReckoningBasis given =

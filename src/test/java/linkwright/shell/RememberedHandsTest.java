@@ -69,7 +69,8 @@ class RememberedHandsTest {
     facts.add(new Fact.WireCut(PieceKind.LINK, 9, 38));
     facts.add(new Fact.PiecesScrapped(PieceKind.LINK, 2, Stage.CUT, false, "melted"));
     facts.add(
-        new Fact.WeighedIn(OptionalDouble.of(9.2), none, OptionalDouble.of(1), none, none, none, none));
+        new Fact.WeighedIn(
+            OptionalDouble.of(9.2), none, OptionalDouble.of(1), none, none, none, none));
     facts.add(new Fact.PricesSet(Map.of("hour", 38.5), "EUR"));
     Books books =
         new Books(
@@ -135,7 +136,8 @@ class RememberedHandsTest {
     String padded = shorter + "#".repeat((int) Files.size(book) - shorter.length() - 1) + "\n";
     Files.writeString(book, padded);
     Files.setLastModifiedTime(book, time);
-    assertThat(read(PROGRAM).jobs()).filteredOn(job -> job.slug().equals("second"))
+    assertThat(read(PROGRAM).jobs())
+        .filteredOn(job -> job.slug().equals("second"))
         .allMatch(job -> !job.typed().containsKey("prices.hour"));
   }
 
@@ -143,7 +145,8 @@ class RememberedHandsTest {
   void a_broken_or_foreign_file_is_passed_over_and_mended() throws IOException {
     Hands right = read(PROGRAM);
     String good = Files.readString(known());
-    for (String wrong : List.of("", "\u0000\u0001", good.replace("link", "lonk"), good.substring(40))) {
+    for (String wrong :
+        List.of("", "\u0000\u0001", good.replace("link", "lonk"), good.substring(40))) {
       Files.writeString(known(), wrong);
       assertThat(read(PROGRAM).jobs()).isEqualTo(right.jobs());
       assertThat(known()).content().isEqualTo(good);
@@ -154,8 +157,7 @@ class RememberedHandsTest {
   }
 
   @Test
-  void it_holds_no_jobs_name_and_where_no_program_is_known_nothing_is_written()
-      throws IOException {
+  void it_holds_no_jobs_name_and_where_no_program_is_known_nothing_is_written() throws IOException {
     read(Optional.empty());
     assertThat(known()).doesNotExist();
     read(PROGRAM);

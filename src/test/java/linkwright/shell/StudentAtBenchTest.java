@@ -5,30 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
-import java.time.InstantSource;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
-import linkwright.coach.Coach;
-import linkwright.coach.Pages;
-import linkwright.coach.content.Part;
-import linkwright.coach.content.Prose;
-import linkwright.coach.content.Question;
 import linkwright.coach.kernel.Message;
-import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
-import linkwright.coach.kernel.Settings;
-import linkwright.coach.kernel.asking.Banks;
-import linkwright.coach.keys.KeyNames;
 import linkwright.coach.student.StudentContent;
-import linkwright.files.Home;
-import linkwright.files.Library;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.LessonFact;
@@ -38,119 +22,10 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
-import linkwright.view.Screens;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
-/** A student at the bench, her report, the class. */
-class StudentAtBenchTest {
-  private static final Instant NOW = Instant.parse("2026-03-02T17:00:00Z");
-
-  @TempDir Path folder;
-  private Home home;
-  private Performer performer;
-  private Model model;
-  private Instant now = NOW;
-  private String mara;
-
-  @BeforeEach
-  void begin() {
-    home = new Home(folder);
-    mara = StudentBooks.named(home, "Mara Quill").orThrow();
-    Library library = Library.load(home);
-    performer = new Performer(home, "bench", clock(), () -> {});
-    model = Coach.begin(Start.handbook(library), Settings.USUAL, Screens::parts, now, 80, 24);
-    model = performer.begin(model, Demo.facts(library), Optional.empty());
-    model =
-        performer.open(model, home.books().get(0).getFileName().toString().replace(".yaml", ""));
-  }
-
-  private InstantSource clock() {
-    return () -> {
-      now = now.plusSeconds(1);
-      return now;
-    };
-  }
-
-  private void press(String... names) {
-    for (String name : names) {
-      now = now.plusSeconds(1);
-      model = performer.take(model, new Message.Ticked(now, now, Optional.empty()));
-      model = performer.take(model, new Message.KeyPressed(KeyNames.read(name).orElseThrow()));
-    }
-  }
-
-  private void maraWorks() {
-    press("@");
-    model = performer.take(model, new Message.Pasted("mara quill"));
-    press("ctrl-k");
-  }
-
-  private List<Part> parts() {
-    return Pages.of(model).body().parts();
-  }
-
-  private Optional<Question> question() {
-    return parts().stream()
-        .filter(Question.class::isInstance)
-        .map(Question.class::cast)
-        .findFirst();
-  }
-
-  private List<Entry> jobEntries() {
-    return EntryLines.entries(BookFile.look(home.books().get(0)).orThrow().lines());
-  }
-
-  private Learner learner() {
-    return Learner.of(
-        mara, StudentBooks.entries(StudentBooks.path(home, mara)).orThrow(), ZoneOffset.UTC, 7);
-  }
-
-  private String rightKey() {
-    Question asked = question().orElseThrow();
-    String title = model.handbook().routine("scroll-and-ring").orElseThrow().steps().get(0).title();
-    return asked.answers().stream()
-        .filter(answer -> answer.says().equals(title))
-        .map(Question.Answer::key)
-        .findFirst()
-        .orElseThrow();
-  }
-
-  @Test
-  void a_step_opens_after_she_has_said_it_and_the_job_knows_her_by_her_id() {
-    maraWorks();
-    assertThat(model.held().place()).isEqualTo(PlaceId.SAYING);
-    String right = rightKey();
-    press(right.equals("1") ? "2" : "1");
-    assertThat(parts()).contains(new Prose(Prose.Kind.HEAD, "Not so"));
-    press("space");
-    assertThat(question()).isPresent();
-    press(rightKey());
-    assertThat(parts()).contains(new Prose(Prose.Kind.HEAD, "Right"));
-    press("space");
-    assertThat(model.held().place()).isEqualTo(PlaceId.BENCH);
-    assertThat(learner().learnt().missed("scroll-and-ring/next/lay-out")).isTrue();
-    assertThat(jobEntries()).extracting(Entry::person).contains(mara);
-    assertThat(text(home.books().get(0))).doesNotContain("Mara");
-  }
-
-  @Test
-  void what_comes_is_not_shown_before_she_has_said_it() {
-    maraWorks();
-    press(rightKey(), "space");
-    assertThat(model.held().place()).isEqualTo(PlaceId.BENCH);
-    while (!parts().toString().contains("Lay out wire")) {
-      press("space");
-    }
-    List<Part> before = parts();
-    assertThat(before.toString()).doesNotContain("Anneal the wire");
-    press("right");
-    assertThat(parts()).isEqualTo(before);
-    assertThat(model.notice().toString()).contains("says what comes before it is shown");
-    assertThat(Pages.of(model).open().toString()).doesNotContain("LOOK_ON");
-  }
-
+/** What a student made, her report, her marks, the class. */
+class StudentAtBenchTest extends StudentBench {
   @Test
   void a_name_that_is_no_students_is_asked_about_before_it_stands_in_the_book() throws IOException {
     press("@");
@@ -162,43 +37,6 @@ class StudentAtBenchTest {
     assertThat(text(home.books().get(0))).doesNotContain("Marta");
     press("ctrl-k");
     assertThat(text(home.books().get(0))).contains("Marta Quill");
-  }
-
-  /** Taught in one evening, walked the next day without the screen, asked again a gap later. */
-  @Test
-  void what_is_forgotten_at_the_bench_the_next_day_comes_first_at_its_gap() {
-    lead(PlaceId.LESSON, "scroll-and-ring " + mara);
-    for (int i = 0; i < 40 && question().isPresent(); i++) {
-      Learner.QuestionPut put = learner().open().orElseThrow();
-      int right =
-          Banks.of(model, "scroll-and-ring").stream()
-              .filter(item -> item.id().equals(put.item()))
-              .findFirst()
-              .orElseThrow()
-              .draw(put.seed(), UnitStyle.METRIC)
-              .right();
-      press(Integer.toString(right + 1), "space");
-    }
-    assertThat(learner().learnt().items()).hasSize(12);
-    now = now.plus(Duration.ofDays(1));
-    model = performer.open(model, slug());
-    maraWorks();
-    String right = rightKey();
-    press(right.equals("1") ? "2" : "1", "space");
-    press(rightKey(), "space");
-    String forgotten = "scroll-and-ring/next/lay-out";
-    assertThat(learner().learnt().missed(forgotten)).isTrue();
-    assertThat(learner().learnt().daysRight(forgotten)).isZero();
-    now = now.plus(Duration.ofDays(7));
-    press("esc");
-    lead(PlaceId.LESSON, "scroll-and-ring " + mara);
-    assertThat(learner().open().orElseThrow().item()).isEqualTo(forgotten);
-  }
-
-  @Test
-  void the_maker_herself_is_asked_nothing() {
-    press("b", "space", "space", "space");
-    assertThat(model.held().place()).isNotEqualTo(PlaceId.SAYING);
   }
 
   @Test
@@ -340,22 +178,6 @@ class StudentAtBenchTest {
         .extracting(Entry::fact)
         .anyMatch(LessonFact.Signed.class::isInstance);
     assertThat(StudentBooks.path(home, mara)).doesNotExist();
-  }
-
-  private void lead(PlaceId place, String id) {
-    model = performer.take(model, new Message.Led(place, id));
-  }
-
-  private String slug() {
-    return home.books().get(0).getFileName().toString().replace(".yaml", "");
-  }
-
-  private static String text(Path path) {
-    try {
-      return Files.readString(path);
-    } catch (IOException trouble) {
-      throw new java.io.UncheckedIOException(trouble);
-    }
   }
 
   private static Fact through(int count) {

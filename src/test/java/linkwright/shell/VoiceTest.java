@@ -22,8 +22,6 @@ import linkwright.coach.content.Page;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.Clock;
-import linkwright.coach.kernel.Message;
-import linkwright.coach.kernel.PlaceId;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
@@ -55,26 +53,6 @@ class VoiceTest {
   @AfterEach
   void end() {
     voice.close();
-  }
-
-  /** Whoever sees nothing has to hear that she was wrong, and what is right, before the card. */
-  @Test
-  void a_caution_that_was_missed_is_heard_after_its_verdict() {
-    Bencher bench = Bencher.atTheTray();
-    bench.take(new Message.Led(PlaceId.LESSON, "jump-rings own"));
-    for (int asked = 0; asked < 40; asked++) {
-      Page before = Pages.of(bench.model());
-      bench.press("0");
-      List<Utterance> heard = Utterances.between(before, Pages.of(bench.model()));
-      assertThat(heard).isNotEmpty();
-      assertThat(heard.get(0).text()).startsWith("Not so. It is: ");
-      if (heard.get(0).kind() == Utterance.Kind.CAUTION) {
-        assertThat(heard.get(0).text()).contains("Caution. ");
-        return;
-      }
-      bench.press("space", "space", "space");
-    }
-    throw new AssertionError("no caution was asked");
   }
 
   /**

@@ -71,7 +71,8 @@ class OwnBenchTest {
   /** By hand: of joints that fail three times in ten, 0.3 / 0.7 redos each; of one in ten 1 / 9. */
   @Test
   void joints_that_she_redoes_count_where_her_books_say_nothing_yet() {
-    Handbook often = JobBook.HANDBOOK.with(OwnBench.NONE.with(Map.of(), Map.of("all", 0.3), Map.of()));
+    Handbook often =
+        JobBook.HANDBOOK.with(OwnBench.NONE.with(Map.of(), Map.of("all", 0.3), Map.of()));
     Handbook seldom =
         JobBook.HANDBOOK.with(OwnBench.NONE.with(Map.of(), Map.of("soldered", 0.1), Map.of()));
     double more =

@@ -14,6 +14,7 @@ import linkwright.coach.Bencher;
 import linkwright.coach.kernel.BookTitles;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.quantity.Problem;
@@ -120,7 +121,10 @@ record KillEvidence(KillPlan plan, int before, String shown, String book, String
 
   private static String words(Fact fact) {
     return EntryWords.of(
-        fact, new BookTitles(Bencher.SHELF, ""), Settings.USUAL, id -> "" + id.number());
+        fact,
+        new BookTitles(Bencher.SHELF, "", StudentsAtHand.NOBODY),
+        Settings.USUAL,
+        id -> "" + id.number());
   }
 
   /** The lines that told entries are those of the book's first entries. */

@@ -91,11 +91,18 @@ final class ReckonRun {
     ReckoningBasis given =
         new ReckoningBasis(
             library.reference(), patterns, tried.pieces(), tried.toAsk(), settings.units());
-    Map<String, String> hers =
-        value(ReckonCommand.NO_BENCH).equals(Optional.of(true))
-            ? Map.of()
-            : OwnAnswers.of(sum, library.bench().bench(), typed, patterns, settings.units());
+    Map<String, String> hers = new LinkedHashMap<>();
+    if (!value(ReckonCommand.NO_BENCH).equals(Optional.of(true))) {
+      hers.putAll(OwnAnswers.of(sum, library.bench().bench(), typed, patterns, settings.units()));
+    }
     typed.putAll(hers);
+    Map<String, String> refused =
+        new LinkedHashMap<>(Reckoner.reckon(sum.id(), typed, given).problems());
+    refused.keySet().retainAll(hers.keySet());
+    // What nobody typed may not stand in the way: it is told, and the sum goes on without it.
+    refused.keySet().forEach(typed::remove);
+    hers.keySet().removeAll(refused.keySet());
+    refused.values().forEach(why -> sentences.add("Your bench does not fit here. " + why));
     Reckoning reckoning =
         Reckoner.reckon(sum.id(), typed, given).from(sum, hers).inWords(settings.words()::show);
     if (!reckoning.good()) {

@@ -1,7 +1,9 @@
 package linkwright.cli.walk;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
@@ -28,9 +30,26 @@ final class RehearsedLine {
 
   private RehearsedLine() {}
 
+  /** The words that mean something there; all of them outside a rehearsal. */
+  static List<WalkWord> words(Model model) {
+    boolean dry = model.held().place() == PlaceId.REHEARSAL;
+    return Stream.of(WalkWord.values())
+        // Its cautions have one word there: they are the step's.
+        .filter(word -> !dry || (word != WalkWord.CAUTIONS && isWord(word, isAtWork(model))))
+        .toList();
+  }
+
+  private static boolean isWord(WalkWord word, boolean atWork) {
+    return DRY.contains(word) || (atWork && OUT.contains(word));
+  }
+
+  private static boolean isAtWork(Model model) {
+    return model.job().filter(job -> !job.lookOnly()).isPresent();
+  }
+
   /** Why a line is not heeded; empty where it is, as outside a rehearsal every line is. */
   static Optional<String> refused(String line, Model model) {
-    boolean atWork = model.job().filter(job -> !job.lookOnly()).isPresent();
+    boolean atWork = isAtWork(model);
     if (model.held().place() != PlaceId.REHEARSAL || isHeeded(line, model, atWork)) {
       return Optional.empty();
     }
@@ -48,7 +67,7 @@ final class RehearsedLine {
     }
     Optional<WalkWord> word = WalkWord.of(first);
     return word.isPresent()
-        ? DRY.contains(word.get()) || (atWork && OUT.contains(word.get()))
+        ? isWord(word.get(), atWork)
         : Act.withId(first).map(new WalkPage(model)::opens).orElse(true);
   }
 }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import linkwright.coach.content.Prose;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.lookup.LookUpItem;
@@ -31,7 +33,7 @@ final class WalkHelp {
   /** All words, or that one: a word of the walk first, else one of the trade. */
   void tell(String word) {
     if (word.isEmpty()) {
-      WalkWord.help().forEach(this::say);
+      WalkWord.help(words(coach.model())).forEach(this::say);
       return;
     }
     Optional<WalkWord> own = WalkWord.of(word);
@@ -44,6 +46,12 @@ final class WalkHelp {
     } else {
       look(word);
     }
+  }
+
+  /** The words that do something: a rehearsal takes few, and without a job none is about one. */
+  private static List<WalkWord> words(Model model) {
+    boolean learns = model.job().isEmpty() && model.held().place() != PlaceId.REHEARSAL;
+    return RehearsedLine.words(model).stream().filter(word -> !learns || !word.isOfJob()).toList();
   }
 
   /** With its examples in the user's units. */

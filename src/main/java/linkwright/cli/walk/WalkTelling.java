@@ -6,6 +6,7 @@ import java.util.Optional;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.plain.PlainLines;
@@ -48,7 +49,12 @@ final class WalkTelling {
     lines.sayAll(coach.takeTold());
     List<Entry> all = known(model);
     List<Entry> more = all.subList(Math.min(entries, all.size()), all.size());
-    more.forEach(entry -> words(entry, model).ifPresent(lines::say));
+    boolean takesOver =
+        more.stream().anyMatch(entry -> entry.fact() instanceof Fact.SittingStarted);
+    more.stream()
+        // Whoever takes over is told with whose sitting ended by it.
+        .filter(entry -> !(takesOver && entry.fact() instanceof BenchFact.SittingEnded))
+        .forEach(entry -> words(entry, model).ifPresent(lines::say));
     entries = all.size();
     boolean asked = model.held().form().isPresent() && !coach.failing();
     if (asked || coach.left()) {

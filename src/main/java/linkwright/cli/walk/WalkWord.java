@@ -2,6 +2,7 @@ package linkwright.cli.walk;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -137,6 +138,13 @@ enum WalkWord {
     return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
   }
 
+  /** Whether it is about the job that is worked on. */
+  boolean isOfJob() {
+    return !EnumSet.of(
+            FIND, WORDS, RECKONER, SETTINGS, LESSON, REHEARSE, STUDENT, CLASS, REPEAT, HELP, QUIT)
+        .contains(this);
+  }
+
   /** Whether what begins with it is asked of the walk and nothing that one writes into a field. */
   boolean isNoText() {
     return this == FIND || this == SEARCH || this == UNDO || this == RESTORE || this == STRIKE;
@@ -174,13 +182,15 @@ enum WalkWord {
     return Arrays.stream(values()).map(WalkWord::word).toList();
   }
 
-  static List<String> help() {
+  /** What those words do, and what is typed without one. */
+  static List<String> help(List<WalkWord> words) {
     List<String> lines = new ArrayList<>();
     lines.add("An empty line: what comes most often; each page says what that is.");
-    lines.add("A number: so many come through; where a question is asked, that answer.");
-    for (WalkWord each : values()) {
-      lines.add(each.told());
-    }
+    lines.add(
+        words.contains(REDO)
+            ? "A number: so many come through; where a question is asked, that answer."
+            : "A number: where a question or a list is told, that answer or line.");
+    words.forEach(each -> lines.add(each.told()));
     lines.add("Where a page says “or type”, its words do what stands beside them.");
     return lines;
   }

@@ -83,9 +83,11 @@ final class BenchAway {
                             + ": "
                             + EntryWords.quoted(entry.fact(), model)
                             + ".")));
-    parts.add(
-        Prose.says(
-            "Open: step " + at.number() + ", “" + JobWords.fill(at.step().title(), model) + "”."));
+    String step =
+        model.learning().hides(at.step().id())
+            ? "; which, is said before it is shown."
+            : ", “" + JobWords.fill(at.step().title(), model) + "”.";
+    parts.add(Prose.says("Open: step " + at.number() + step));
     String pieces = WaitingWords.line(WaitingWords.waiting(model));
     parts.add(Prose.says(pieces.isEmpty() ? "No piece waits." : "Waiting: " + pieces + "."));
     timers(model).ifPresent(parts::add);

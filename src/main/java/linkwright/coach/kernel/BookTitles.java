@@ -10,15 +10,26 @@ import linkwright.standing.Handbook;
  *
  * @param handbook what is known now
  * @param routine the routine that the book goes by; empty if by none
+ * @param learning what students are called, and the step that one has still to name
  */
-public record BookTitles(Handbook handbook, String routine) {
+public record BookTitles(Handbook handbook, String routine, StudentsAtHand learning) {
   /** Those of the job on the bench. */
   public static BookTitles of(Model model) {
     return new BookTitles(
-        model.handbook(), model.job().map(job -> job.state().course().routine()).orElse(""));
+        model.handbook(),
+        model.job().map(job -> job.state().course().routine()).orElse(""),
+        model.learning());
+  }
+
+  /** What a person is called here: the book knows a student by her id. */
+  String person(String id) {
+    return learning.roster().name(id);
   }
 
   String step(StepId id) {
+    if (learning.hides(id)) {
+      return "the one to be said first";
+    }
     return handbook
         .routine(routine)
         .flatMap(of -> of.steps().stream().filter(step -> step.id().equals(id)).findFirst())

@@ -61,7 +61,9 @@ public record OpenJob(
         Standing.of(state, handbook),
         opened.doubtful(),
         BookWords.of(
-            opened.entries(), new BookTitles(handbook, state.course().routine()), settings),
+            opened.entries(),
+            new BookTitles(handbook, state.course().routine(), StudentsAtHand.NOBODY),
+            settings),
         opened.met());
   }
 
@@ -89,7 +91,10 @@ public record OpenJob(
         drafts,
         standing.after(state, next, handbook),
         doubtful,
-        words.and(more, new BookTitles(handbook, next.course().routine()), settings),
+        words.and(
+            more,
+            new BookTitles(handbook, next.course().routine(), StudentsAtHand.NOBODY),
+            settings),
         earlier);
   }
 
@@ -107,7 +112,7 @@ public record OpenJob(
 
   /** The same with its entries in other words. */
   OpenJob in(Settings settings, Handbook handbook) {
-    BookTitles titles = new BookTitles(handbook, state.course().routine());
+    BookTitles titles = new BookTitles(handbook, state.course().routine(), StudentsAtHand.NOBODY);
     return with(state, drafts, standing, BookWords.of(entries, titles, settings));
   }
 

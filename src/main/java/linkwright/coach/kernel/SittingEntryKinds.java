@@ -12,9 +12,12 @@ import linkwright.job.HotWorkState;
 final class SittingEntryKinds {
   static final List<EntryKind<?>> ALL =
       List.of(
-          EntryKind.beyondUndo(Fact.SittingStarted.class, (started, in) -> "at the bench"),
           EntryKind.beyondUndo(
-              BenchFact.SittingEnded.class, (ended, in) -> "sitting ended" + noted(ended.person())),
+              Fact.SittingStarted.class,
+              (started, in) -> "at the bench" + noted(in.titles().person(started.person()))),
+          EntryKind.beyondUndo(
+              BenchFact.SittingEnded.class,
+              (ended, in) -> "sitting ended" + noted(in.titles().person(ended.person()))),
           EntryKind.beyondUndo(
               Fact.SteppedAway.class,
               (away, in) ->

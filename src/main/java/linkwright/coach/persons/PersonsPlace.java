@@ -132,8 +132,19 @@ public final class PersonsPlace implements Place {
     return Turn.keep(
         model
             .with(new PersonsHeld(Optional.empty(), ""))
-            .told("At the bench: “" + name(model, person) + "”." + lit(model)),
+            .told(
+                "At the bench: “" + name(model, person) + "”." + before(model, sits) + lit(model)),
         facts);
+  }
+
+  /** Whose sitting ended with it. */
+  private static String before(Model model, boolean sits) {
+    if (!sits) {
+      return "";
+    }
+    return model.person().isEmpty()
+        ? " The sitting before it is ended."
+        : " The sitting of “" + name(model, model.person()) + "” is ended.";
   }
 
   /** Whoever takes over takes the flame over with it. */

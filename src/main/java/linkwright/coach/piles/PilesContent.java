@@ -61,9 +61,10 @@ final class PilesContent {
                 step ->
                     " at step "
                         + pile.number()
-                        + ", “"
-                        + JobWords.fill(step.title(), model)
-                        + "”. {do:take-up} leads there.")
+                        + (model.learning().hides(step.id())
+                            ? ""
+                            : ", “" + JobWords.fill(step.title(), model) + "”")
+                        + ". {do:take-up} leads there.")
             .orElse(": nothing more is done to them.");
     return pile.counted() + (pile.waits() ? " go on" : "") + where;
   }

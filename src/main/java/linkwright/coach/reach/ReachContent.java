@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -24,6 +25,8 @@ import linkwright.standing.reach.WithinReach;
  */
 public record ReachContent(UnitStyle units, String currency) {
   private static final String NONE = "none";
+  private static final Pattern UNIT = Pattern.compile("\\d\\s*\\p{L}");
+  private static final Pattern METRIC = Pattern.compile("\\d\\s*(?:mg|g|kg)\\b");
 
   /** All of it; typed is what there is, by the words of the limits. */
   public List<Part> of(WithinReach reach, Map<String, String> typed) {
@@ -36,7 +39,7 @@ public record ReachContent(UnitStyle units, String currency) {
       lines.add(
           Table.Line.of(
               limit.word(),
-              typed.getOrDefault(limit.word(), ""),
+              there(limit, typed.getOrDefault(limit.word(), ""), reach.there()),
               chain(each),
               takes(limit, each.taken()),
               heaviest(each)));
@@ -74,6 +77,15 @@ public record ReachContent(UnitStyle units, String currency) {
                 + " wire that is there is drawn thinner, never thicker, and what pointing its end"
                 + " costs comes off."));
     return parts;
+  }
+
+  /** As it was typed; a mass in the other system's unit first in hers, as what it takes is told. */
+  private String there(Bound limit, String typed, OnHand there) {
+    boolean metric = METRIC.matcher(typed).find();
+    boolean theirs = UNIT.matcher(typed).find() && metric == (units == UnitStyle.INCH);
+    return limit == Bound.METAL && theirs && Double.isFinite(there.amount(limit))
+        ? units.mass(there.amount(limit)) + " (" + typed + ")"
+        : typed;
   }
 
   private static String counted(int count, String what) {

@@ -117,11 +117,7 @@ public final class ReckonPlace implements Place {
 
   private static Map<String, String> hers(Model model, Sum sum, Map<String, String> texts) {
     return OwnAnswers.of(
-        sum,
-        model.handbook().own(),
-        texts,
-        model.handbook().patterns(),
-        model.settings().units());
+        sum, model.handbook().own(), texts, model.handbook().patterns(), model.settings().units());
   }
 
   /** Of what stands in the form that which is her bench's. */

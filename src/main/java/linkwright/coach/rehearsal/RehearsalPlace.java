@@ -7,6 +7,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
@@ -34,7 +35,7 @@ public final class RehearsalPlace implements Place {
     Optional<String> routine = model.job().map(job -> job.state().course().routine());
     return routine
         .filter(id -> model.handbook().routine(id).isPresent())
-        .map(id -> enterAt(model, id))
+        .map(id -> shown(model, id, 0))
         .orElseGet(() -> Turn.to(model.with(held(model, "", 0))));
   }
 
@@ -44,7 +45,7 @@ public final class RehearsalPlace implements Place {
       return enter(model);
     }
     return model.handbook().routine(id).isPresent()
-        ? Turn.to(model.with(held(model, id, 0)))
+        ? shown(model, id, 0)
         : Turn.to(model.with(held(model, "", 0)).trouble("There is no routine “" + id + "”."));
   }
 
@@ -158,7 +159,7 @@ public final class RehearsalPlace implements Place {
       case UP -> Turn.to(model.with(held(model, "", Math.max(0, held.at() - 1))));
       case DOWN ->
           Turn.to(model.with(held(model, "", Math.min(routines.size() - 1, held.at() + 1))));
-      case CHOOSE -> Turn.to(model.with(held(model, routines.get(held.at()).id(), 0)));
+      case CHOOSE -> shown(model, routines.get(held.at()).id(), 0);
       case DRY_ON -> by(model, held, 1);
       case DRY_BACK -> by(model, held, -1);
       case TO_CAUTIONS -> Turn.to(model.with(held.turnedTo(RehearsalHeld.StepSide.CARDS)));
@@ -187,7 +188,22 @@ public final class RehearsalPlace implements Place {
                           : "{do:leave}")
                       + " leads out."));
     }
-    return Turn.to(model.with(held(model, held.routine(), to)));
+    return shown(model, held.routine(), to);
+  }
+
+  /** A step of a routine; of a student's own job none that she has still to name. */
+  private static Turn shown(Model model, String routine, int at) {
+    boolean hers =
+        model.job().filter(job -> job.state().course().routine().equals(routine)).isPresent();
+    boolean hidden =
+        hers
+            && RehearsalContent.routine(model, routine)
+                .filter(found -> model.learning().hides(found.steps().get(at).id()))
+                .isPresent();
+    if (!hidden) {
+      return Turn.to(model.with(held(model, routine, at)));
+    }
+    return Turn.goTo(model.told("What comes next is said before it is shown."), PlaceId.BENCH);
   }
 
   @Override

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import linkwright.coach.form.CardWords;
+import linkwright.coach.form.ShortageWords;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
-import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.WaitingWords;
 import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
@@ -77,7 +77,14 @@ final class RoundLines {
 
   private static String bench(Model model) {
     return AtBench.of(model)
-        .map(at -> "step " + at.number() + ": " + at.step().title())
+        .map(
+            at ->
+                "step "
+                    + at.number()
+                    + ": "
+                    + (model.learning().hides(at.step().id())
+                        ? "to be said before it is shown"
+                        : at.step().title()))
         .orElse("its routine is missing");
   }
 

@@ -12,6 +12,7 @@ import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.CautionsMet;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
+import linkwright.routine.StepId;
 
 /**
  * What a student has still to say before the open step: which step comes; and now and then, in
@@ -34,6 +35,19 @@ public final class Sayings {
             .isPresent();
   }
 
+  /** The open step, where she has still to say that it comes; none at any other time. */
+  public static StepId unsaid(Model model) {
+    return open(model)
+        .filter(at -> !isSaid(model.learning().student().orElseThrow(), model, at))
+        .map(at -> at.step().id())
+        .orElse(StepId.NONE);
+  }
+
+  /** Whether she said it, or whether it cannot be asked. */
+  private static boolean isSaid(Learner learner, Model model, AtBench at) {
+    return isRight(learner, lesson(model), next(at)) || find(bank(model, at), next(at)).isEmpty();
+  }
+
   /** The open step, where a student stands at it and no flame is lit. */
   private static Optional<AtBench> open(Model model) {
     Optional<OpenJob> job = model.job().filter(open -> !open.lookOnly());
@@ -49,10 +63,7 @@ public final class Sayings {
   }
 
   private static boolean waits(Model model, Learner learner, AtBench at) {
-    String lesson = lesson(model);
-    boolean says =
-        !isRight(learner, lesson, next(at)) && find(bank(model, at), next(at)).isPresent();
-    return says || card(model).isPresent();
+    return !isSaid(learner, model, at) || card(model).isPresent();
   }
 
   /** The item that waits for an answer; empty for none. */
@@ -63,11 +74,8 @@ public final class Sayings {
       return Optional.empty();
     }
     List<Item> bank = bank(model, at.get());
-    if (!isRight(learner.get(), lesson(model), next(at.get()))) {
-      Optional<Item> next = find(bank, next(at.get()));
-      if (next.isPresent()) {
-        return next;
-      }
+    if (!isSaid(learner.get(), model, at.get())) {
+      return find(bank, next(at.get()));
     }
     return card(model).flatMap(card -> find(bank, danger(at.get(), card)));
   }
@@ -125,6 +133,20 @@ public final class Sayings {
         .isPresent();
   }
 
+  /** The card that was just missed here: it is shown whole, and asked again before she goes on. */
+  private static Optional<String> missed(Model model, Learner learner, AtBench at) {
+    String here = danger(at, "");
+    return learner
+        .answeredLast()
+        .filter(put -> put.lesson().equals(lesson(model)) && put.item().startsWith(here))
+        .filter(put -> put.day().equals(model.today()))
+        .filter(put -> put.given().filter(given -> !given.right()).isPresent())
+        .map(Learner.QuestionPut::item)
+        .filter(item -> !learner.learnt().restsNow(item))
+        .filter(item -> find(bank(model, at), item).isPresent())
+        .map(item -> item.substring(here.length()));
+  }
+
   /** The card that is asked about: met before, not asked for a gap, and none other today. */
   private static Optional<String> card(Model model) {
     Learner learner = model.learning().student().orElseThrow();
@@ -137,9 +159,10 @@ public final class Sayings {
                     asking.lesson().equals(lesson)
                         && asking.item().contains("/danger/")
                         && asking.day().equals(model.today())
-                        && asking.given().filter(Learner.AnswerGiven::right).isPresent());
-    if (askedToday) {
-      return Optional.empty();
+                        && asking.given().isPresent());
+    Optional<String> again = missed(model, learner, at);
+    if (askedToday || again.isPresent()) {
+      return again;
     }
     return Cards.of(model, at).all().stream()
         .filter(card -> !card.whole() || isReread(model, card))

@@ -178,7 +178,9 @@ public final class StudentContent {
   private static Table weeks(StudentReport report) {
     return Table.of(
         List.of(
-            Table.Column.words("week of"), Table.Column.numbers("redo"), Table.Column.words("")),
+            Table.Column.words("week of"),
+            Table.Column.numbers("redo"),
+            Table.Column.words("each # a tenth")),
         report.weeks(),
         week ->
             Table.Line.of(

@@ -33,8 +33,8 @@ import linkwright.plan.ChainWish;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
-import linkwright.standing.asked.Questions;
 import linkwright.standing.TestPieces;
+import linkwright.standing.asked.Questions;
 
 /** Test pieces: logged, compared with the wish, the next proposed, one made the sample link. */
 public final class TestsPlace implements Place {

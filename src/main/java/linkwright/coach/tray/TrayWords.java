@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.coach.kernel.ShortageWords;
+import linkwright.coach.form.ShortageWords;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.job.Entry;
 import linkwright.job.JobCard;

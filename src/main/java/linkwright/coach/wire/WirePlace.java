@@ -11,12 +11,12 @@ import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.ShortageWords;
 import linkwright.coach.form.WeighOutForm;
 import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
-import linkwright.coach.kernel.ShortageWords;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
@@ -29,9 +29,9 @@ import linkwright.plan.LinksOfSize;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
-import linkwright.standing.asked.Questions;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
+import linkwright.standing.asked.Questions;
 
 /** Wire: what came, what was cut and lost, what is short, and drawing it down. */
 public final class WirePlace implements Place {

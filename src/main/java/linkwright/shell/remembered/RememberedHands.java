@@ -118,7 +118,8 @@ public final class RememberedHands {
     }
     Optional<TaughtFields.Came> came =
         bytes(book)
-            .filter(now -> line.fields().get(BYTES) instanceof Long length && length == now.length())
+            .filter(
+                now -> line.fields().get(BYTES) instanceof Long length && length == now.length())
             .filter(now -> now.check().equals(line.fields().get(CHECK)))
             .flatMap(now -> TaughtFields.came(line, slug, now.jobName(), handbook));
     if (came.isPresent()) {
@@ -138,10 +139,7 @@ public final class RememberedHands {
         .flatMap(
             now ->
                 TaughtFields.line(
-                    1,
-                    came,
-                    Map.of(BOOK, slug, BYTES, now.length(), CHECK, now.check()),
-                    handbook))
+                    1, came, Map.of(BOOK, slug, BYTES, now.length(), CHECK, now.check()), handbook))
         .ifPresent(
             line -> {
               keep(slug, line);
@@ -188,9 +186,7 @@ public final class RememberedHands {
           .map(
               opened ->
                   new Bytes(
-                      bytes.length,
-                      SoundLines.check(bytes),
-                      ((Fact.JobOpened) opened).name()));
+                      bytes.length, SoundLines.check(bytes), ((Fact.JobOpened) opened).name()));
     } catch (IOException gone) {
       return Optional.empty();
     }
@@ -221,7 +217,10 @@ public final class RememberedHands {
         }
       }
       return Optional.of(SoundLines.check(all.toString().getBytes(StandardCharsets.UTF_8)));
-    } catch (IOException | UncheckedIOException | URISyntaxException | IllegalArgumentException no) {
+    } catch (IOException
+        | UncheckedIOException
+        | URISyntaxException
+        | IllegalArgumentException no) {
       return Optional.empty();
     }
   }

@@ -53,8 +53,7 @@ public final class TaughtFields {
       Map<String, Object> fields = new LinkedHashMap<>(book);
       fields.putAll(fields(came));
       TaughtJob taught = came.taught();
-      BookLine line =
-          new BookLine(number, taught.last(), "hands", taught.person(), KIND, fields);
+      BookLine line = new BookLine(number, taught.last(), "hands", taught.person(), KIND, fields);
       return came(line, taught.slug(), taught.name(), handbook).filter(came::equals).map(x -> line);
     } catch (IllegalArgumentException unusual) {
       return Optional.empty();
@@ -73,8 +72,7 @@ public final class TaughtFields {
         .forEach(
             (stage, each) ->
                 stages.put(
-                    stage,
-                    List.of(each.through(), each.returned(), each.again(), each.lost())));
+                    stage, List.of(each.through(), each.returned(), each.again(), each.lost())));
     fields.put("stages", stages);
     Map<String, Object> paces = new LinkedHashMap<>();
     taught
@@ -230,8 +228,7 @@ public final class TaughtFields {
   private static JobMetal account(Given from, String slug) {
     Fact in =
         EntryLines.entry(
-                new BookLine(
-                    1, Instant.EPOCH, "hands", "weighed-in", from.group("in").fields()))
+                new BookLine(1, Instant.EPOCH, "hands", "weighed-in", from.group("in").fields()))
             .fact();
     if (!(in instanceof Fact.WeighedIn weighed)) {
       throw new IllegalArgumentException("nothing that was weighed in");

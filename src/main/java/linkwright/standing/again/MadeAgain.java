@@ -92,8 +92,7 @@ public record MadeAgain(
         taken,
         making.carries,
         making.anew,
-        plan.filter(any -> isMade(standing, state))
-            .map(known -> Closing.of(state, known, routine)),
+        plan.filter(any -> isMade(standing, state)).map(known -> Closing.of(state, known, routine)),
         plan.map(known -> known.wish().metal().name()).orElse(""),
         making.inAnotherMetal);
   }

@@ -24,6 +24,7 @@ import linkwright.coach.Bencher;
 import linkwright.coach.kernel.BookTitles;
 import linkwright.coach.kernel.EntryWords;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.job.Again;
 import linkwright.job.BenchFact;
 import linkwright.job.CautionMet;
@@ -110,7 +111,10 @@ class FactCodecsTest {
     for (Fact fact : everyFact()) {
       String kind =
           EntryWords.of(
-                  fact, new BookTitles(Bencher.SHELF, ""), Settings.USUAL, id -> "" + id.number())
+                  fact,
+                  new BookTitles(Bencher.SHELF, "", StudentsAtHand.NOBODY),
+                  Settings.USUAL,
+                  id -> "" + id.number())
               .replaceAll("[:,;] .*", "");
       Class<?> other = said.putIfAbsent(kind, fact.getClass());
       assertThat(other == null || other == fact.getClass()).as(kind).isTrue();

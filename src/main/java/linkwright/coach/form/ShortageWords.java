@@ -1,4 +1,4 @@
-package linkwright.coach.kernel;
+package linkwright.coach.form;
 
 import java.util.ArrayList;
 import java.util.List;
