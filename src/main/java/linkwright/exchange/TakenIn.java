@@ -163,8 +163,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
       if (!rows.isWrong(row)) {
         Questions.ofTestPiece(
                 piece,
-                taught.computeIfAbsent(
-                    piece.size(), size -> TestPieces.of(standing, state, size)),
+                taught.computeIfAbsent(piece.size(), size -> TestPieces.of(standing, state, size)),
                 standing,
                 units)
             .values()

@@ -207,8 +207,7 @@ public record StillToDo(
     }
     waiting[0] += inWork - told;
     return Optional.of(
-        new OnTheWay(
-            usualLoss, passed(pile, judged), Arrays.stream(waiting).boxed().toList()));
+        new OnTheWay(usualLoss, passed(pile, judged), Arrays.stream(waiting).boxed().toList()));
   }
 
   static int good(Pile pile) {

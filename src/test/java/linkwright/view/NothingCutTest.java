@@ -208,7 +208,7 @@ class NothingCutTest {
       if (field) {
         Field with = at.fields().get(line);
         missing(with(page, fields, new Fields(explained(at))), size, with.explained(), cut);
-        said.add(with.trouble().orElse(with.beside()));
+        said.add(with.trouble().orElse(at.explained() ? with.hint() : with.beside()));
       }
       missing(with(page, fields, new Fields(at)), size, said, cut);
     }

@@ -31,8 +31,8 @@ import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.ClosedFigures;
 import linkwright.standing.JobPrices;
-import linkwright.standing.asked.Questions;
 import linkwright.standing.Standing;
+import linkwright.standing.asked.Questions;
 
 /** Weighing in, the price, and closing the job. */
 public final class WeighPlace implements Place {
