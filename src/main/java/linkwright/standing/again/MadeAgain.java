@@ -83,7 +83,7 @@ public record MadeAgain(
         });
     Making making = new Making(wish, units);
     Optional<Plan> plan = standing.counted().plan();
-    plan.ifPresent(settledPlan -> making.chain(settledPlan, standing, state, handbook, changes));
+    plan.ifPresent(settledPlan -> making.chain(settledPlan, standing, state, handbook));
     Optional<Routine> routine = handbook.routine(state.course().routine());
     Map<String, Sourced> taken = new LinkedHashMap<>(PlanDefaults.of(wish, state, handbook));
     taken.putAll(making.settled);
@@ -135,12 +135,7 @@ public record MadeAgain(
       this.units = units;
     }
 
-    void chain(
-        Plan plan,
-        Standing standing,
-        JobState state,
-        Handbook handbook,
-        Map<String, String> changes) {
+    void chain(Plan plan, Standing standing, JobState state, Handbook handbook) {
       rings(plan);
       loss(standing, state);
       CountedPlan typed = CountedPlan.ofTyped(wish, state, handbook);
