@@ -73,8 +73,8 @@ final class TakeInCommand implements Callable<Integer> {
     }
     String name = String.valueOf(path.orThrow().getFileName());
     CsvTable table = CsvTable.read(name, text.orThrow());
+    UnitStyle units = Choices.load(root.home()).user().units();
     if (where.equals(DRAWER)) {
-      UnitStyle units = Choices.load(root.home()).user().units();
       return enter(
           TakenIn.stock(name, table, handbook.drawer(), handbook.reference(), units),
           Optional.empty());
@@ -89,7 +89,8 @@ final class TakeInCommand implements Callable<Integer> {
     }
     Handbook own = book.orThrow().handbook();
     return enter(
-        TakenIn.job(name, table, book.orThrow().entries(), state, Standing.of(state, own), own),
+        TakenIn.job(
+            name, table, book.orThrow().entries(), state, Standing.of(state, own), own, units),
         Optional.of(book.orThrow().path()));
   }
 

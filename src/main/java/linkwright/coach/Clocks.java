@@ -75,8 +75,7 @@ final class Clocks {
     ClockMoves moves = model.bench().mind().moves();
     boolean wentOn =
         set.stream()
-            .anyMatch(
-                at -> !moves.age(at, model.now()).equals(Duration.between(at, model.now())));
+            .anyMatch(at -> !moves.age(at, model.now()).equals(Duration.between(at, model.now())));
     return wentOn ? model.trouble(SET_FORWARD.formatted(where)) : model;
   }
 }

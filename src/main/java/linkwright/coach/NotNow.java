@@ -78,6 +78,10 @@ final class NotNow {
       case UP, DOWN, CHOOSE -> "There is no list here to go through.";
       case PUT_AWAY -> "No job is chosen.";
       case REOPEN -> "The job is open.";
+      case WEIGH, WEIGH_OUT, PRICE, HOURS ->
+          "This job is closed and its figures stay; "
+              + ActMention.of(Act.REOPEN)
+              + " opens it again.";
       case CLOSE -> "The job is closed.";
       case TO_BENCH -> "No job is open.";
       case TO_TRAY -> "A job is open; the places of the job lead to the tray.";

@@ -1,11 +1,14 @@
 package linkwright.exchange;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import linkwright.drawer.Drawer;
 import linkwright.hands.Verdicts;
@@ -25,6 +28,8 @@ import linkwright.routine.Stage;
 import linkwright.routine.StepId;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
+import linkwright.standing.TestPieces;
+import linkwright.standing.asked.Questions;
 import linkwright.standing.stock.LotQuestions;
 
 /**
@@ -97,14 +102,29 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
       List<Entry> entries,
       JobState state,
       Standing standing,
-      Handbook handbook) {
+      Handbook handbook,
+      UnitStyle units) {
     return table.columns().contains("stage")
-        ? tallies(file, table, StandsThere.in(entries, state, "tallies"), state, handbook)
-        : pieces(file, table, StandsThere.in(entries, state, "test-pieces"), standing);
+        ? tallies(
+            file,
+            table,
+            StandsThere.in(entries, state, "tallies"),
+            state,
+            handbook,
+            (count, kind) -> Questions.ofCut(count, kind, standing, units).values())
+        : pieces(
+            file, table, StandsThere.in(entries, state, "test-pieces"), state, standing, units);
   }
 
   /** Test pieces; wire and formers that no column tells are those of the job's plan. */
-  private static TakenIn pieces(String file, CsvTable table, StandsThere there, Standing standing) {
+  private static TakenIn pieces(
+      String file,
+      CsvTable table,
+      StandsThere there,
+      JobState state,
+      Standing standing,
+      UnitStyle units) {
+    Map<String, Optional<TestPieces>> taught = new HashMap<>();
     RowReading rows = new RowReading(file, table, PIECES, List.of("blank"), there);
     List<String> formerColumns =
         table.columns().stream().filter(column -> column.startsWith(FORMER)).toList();
@@ -126,8 +146,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
       if (blank.isEmpty()) {
         rows.missing(row, "blank", "38 mm");
       }
-      rows.add(
-          row,
+      Fact.TestPieceTried piece =
           new Fact.TestPieceTried(
               rows.thickness(row).orElse(wish.map(ChainWish::wireMm).orElse(0.0)),
               blank.orElse(0),
@@ -139,14 +158,29 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
               row.of("note"),
               row.of("lot"),
               true,
-              row.of("size")));
+              row.of("size"));
+      rows.add(row, piece);
+      if (!rows.isWrong(row)) {
+        Questions.ofTestPiece(
+                piece,
+                taught.computeIfAbsent(piece.size(), size -> TestPieces.of(standing, state, size)),
+                standing,
+                units)
+            .values()
+            .forEach(each -> rows.ask(row, each));
+      }
     }
     return rows.taken();
   }
 
   /** Pieces that came through a stage, went back to one, or were lost there. */
   private static TakenIn tallies(
-      String file, CsvTable table, StandsThere there, JobState state, Handbook handbook) {
+      String file,
+      CsvTable table,
+      StandsThere there,
+      JobState state,
+      Handbook handbook,
+      BiFunction<Integer, PieceKind, Collection<String>> ofCut) {
     RowReading rows =
         new RowReading(file, table, TALLIES, List.of("piece", "stage", "count"), there);
     Map<PieceKind, List<Stage>> stages = handbook.stages().of(state.course().routine());
@@ -179,6 +213,10 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
             .after(fact, kind.orElseThrow(), stage.get(), said)
             .ifPresent(sentence -> rows.wrong(row, "count", () -> sentence));
         rows.add(row, fact);
+        if (fact instanceof Fact.PiecesThrough
+            && state.piles().of(kind.orElseThrow()).begins(stage.get())) {
+          ofCut.apply(count.get(), kind.get()).forEach(each -> rows.ask(row, each));
+        }
       }
     }
     return rows.taken();

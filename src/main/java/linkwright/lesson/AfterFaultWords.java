@@ -24,7 +24,9 @@ final class AfterFaultWords {
     WORDS.put(
         AfterFault.SCRAP,
         List.of(
-            "Scrap.", "Scrap: into the scrap tin.", "Scrap: it is gone for good, and one more is made."));
+            "Scrap.",
+            "Scrap: into the scrap tin.",
+            "Scrap: it is gone for good, and one more is made."));
     WORDS.put(
         AfterFault.CARRY_ON,
         List.of("Go on.", "Go on: it is put right.", "Go on: put right on the spot, it stays."));

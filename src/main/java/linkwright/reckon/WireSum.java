@@ -10,6 +10,11 @@ import linkwright.wire.WireSection;
 
 /** What a length of wire weighs. */
 final class WireSum implements Working {
+  /** More than this no bench has drawn: a unit was slipped, mm. Common practice, no source. */
+  private static final double FAR_MM = 500_000;
+
+  private static final double M_PER_KM = 1000;
+
   private static final Sum SUM =
       new Sum(
           "wire",
@@ -49,6 +54,13 @@ final class WireSum implements Working {
             + ", "
             + Figures.number(density)
             + " g/cm³).");
+    if (length.get() >= FAR_MM) {
+      outcome.warn(
+          answers.units().length(length.get())
+              + " of wire? Did you mean "
+              + answers.units().length(length.get() / M_PER_KM)
+              + "?");
+    }
     outcome.line("The section is " + section(area, answers.units()) + ".");
   }
 

@@ -42,7 +42,7 @@ final class FinishChance {
             .toList();
     int others = rests.stream().mapToInt(List::size).max().orElse(1);
     double[][] needed =
-        Together.further(lots.first(), lots.others(), links.loss(), firsts.size() - 1, others - 1);
+        Together.further(lots.first(), lots.others(), links.ahead(), firsts.size() - 1, others - 1);
     double chance = 0;
     for (int i = 0; i < rests.size(); i++) {
       for (int j = 0; j < rests.get(i).size(); j++) {
@@ -132,7 +132,7 @@ final class FinishChance {
           Together.further(
               lots.subList(1, lots.size()),
               lots.subList(0, 1),
-              still.loss(),
+              still.ahead(),
               lots.size() > 1 ? MOST_ENDS : 0,
               Math.min(turns, most(still)));
     }
@@ -177,7 +177,7 @@ final class FinishChance {
     int inWork = still.inWork();
     for (int i = 0; i < lacking.size(); i++) {
       int wanted =
-          Yield.cut(lacking.get(i), still.loss(), plan.wish().confidence())
+          Yield.cut(lacking.get(i), still.ahead(), plan.wish().confidence())
                   instanceof BlanksToCut.Blanks enough
               ? enough.blanks()
               : lacking.get(i);

@@ -39,7 +39,9 @@ final class HeldFormers {
                 Sourced.Source.BENCH));
   }
 
-  /** The sizes that are held, mm; those of today's bench where a plan of an older book holds none. */
+  /**
+   * The sizes that are held, mm; those of today's bench where a plan of an older book holds none.
+   */
   static List<Double> of(Map<String, Sourced> taken, Handbook handbook) {
     return Optional.ofNullable(taken.get(KEY))
         .flatMap(held -> read(held.value()))

@@ -205,7 +205,7 @@ public record Standing(
               if (plan.sized()) {
                 StillToDo links = left.get(PieceKind.LINK);
                 StillToDo sized =
-                    links.bySize(SizeLeft.of(plan, state.piles(), links.loss(), stock));
+                    links.bySize(SizeLeft.of(plan, state.piles(), links.ahead(), stock));
                 left.put(PieceKind.LINK, sized);
                 each.put(PieceKind.LINK, plan.next(sized.toCutBySize()).eachMm(plan.wish()));
               }

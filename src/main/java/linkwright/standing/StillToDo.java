@@ -1,14 +1,17 @@
 package linkwright.standing;
 
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import linkwright.job.Pile;
 import linkwright.routine.Stage;
 import linkwright.yield.BlanksToCut;
 import linkwright.yield.LossOnTheWay;
+import linkwright.yield.OnTheWay;
 import linkwright.yield.Rate;
 import linkwright.yield.StagePassed;
 import linkwright.yield.Yield;
@@ -25,6 +28,8 @@ import linkwright.yield.Yield;
  *     is enough
  * @param canCut further blanks that the wire on hand gives
  * @param loss what is believed of the share lost, by the usual loss and by what was lost so far
+ * @param ahead the same of the pieces that are in work and of those still to cut, each with the
+ *     stages that it has before it
  * @param sizes the same of each size, where the chain has links of several; none makes up for
  *     another
  */
@@ -37,6 +42,7 @@ public record StillToDo(
     OptionalInt toCut,
     int canCut,
     Rate loss,
+    Rate ahead,
     List<SizeLeft> sizes) {
 
   /** The stage at which a piece is judged; what came through it is good. */
@@ -48,8 +54,8 @@ public record StillToDo(
   /**
    * Counts what is still to do.
    *
-   * <p>Blanks still to cut are those that {@link Yield#cut} asks for, less the pieces in work: they
-   * have yet to prove themselves like any new one.
+   * <p>Blanks still to cut are those that {@link OnTheWay} asks for: a piece in work has proved
+   * itself as far as it came.
    *
    * @param wanted pieces the chain takes, 0 or more
    * @param pile where the pieces stand
@@ -70,7 +76,7 @@ public record StillToDo(
             ? OptionalInt.of(each.stream().mapToInt(SizeLeft::toCutOrAsMany).sum())
             : OptionalInt.empty();
     return new StillToDo(
-        wanted, good, inWork, redo, scrapped, cut, canCut, loss, List.copyOf(each));
+        wanted, good, inWork, redo, scrapped, cut, canCut, loss, ahead, List.copyOf(each));
   }
 
   /** What is still to do for links of that size; for all where they are alike. */
@@ -89,6 +95,7 @@ public record StillToDo(
                     each.toCut(),
                     each.canCut(),
                     loss,
+                    ahead,
                     List.of()))
         .orElse(this);
   }
@@ -127,9 +134,24 @@ public record StillToDo(
     int inWork = pile.alive() - good;
     int more = Math.max(0, wanted - good);
     Rate loss = loss(pile, usualLoss);
-    OptionalInt toCut = blanks(bySize.apply(more), loss, confidence, inWork);
+    OnTheWay.Further further =
+        onTheWay(pile, usualLoss, inWork)
+            .map(way -> way.further(bySize.apply(more), confidence))
+            .orElseGet(
+                () ->
+                    new OnTheWay.Further(
+                        blanks(bySize.apply(more), loss, confidence, inWork), loss));
     return new StillToDo(
-        wanted, good, inWork, pile.inRedo(), pile.scrapped(), toCut, canCut, loss, List.of());
+        wanted,
+        good,
+        inWork,
+        pile.inRedo(),
+        pile.scrapped(),
+        further.further(),
+        canCut,
+        loss,
+        further.loss(),
+        List.of());
   }
 
   /**
@@ -138,11 +160,20 @@ public record StillToDo(
    * scrapped after it was judged is told with the judging.
    */
   public static Rate loss(Pile pile, double usualLoss) {
+    int judged = judged(pile);
+    return judged < 1
+        ? Rate.usual(usualLoss).seen(good(pile), pile.scrapped())
+        : LossOnTheWay.seen(usualLoss, passed(pile, judged));
+  }
+
+  /** Where a piece is judged, of its stages; none before the first that one can be lost at. */
+  private static int judged(Pile pile) {
     List<Stage> stages = pile.stages();
-    int judged = stages.contains(JUDGED) ? stages.indexOf(JUDGED) : stages.size() - 1;
-    if (judged < 1) {
-      return Rate.usual(usualLoss).seen(good(pile), pile.scrapped());
-    }
+    return stages.contains(JUDGED) ? stages.indexOf(JUDGED) : stages.size() - 1;
+  }
+
+  private static List<StagePassed> passed(Pile pile, int judged) {
+    List<Stage> stages = pile.stages();
     int[] lost = new int[judged + 1];
     pile.lost()
         .forEach(
@@ -156,7 +187,27 @@ public record StillToDo(
       passed.addFirst(new StagePassed(pile.cameThrough(stages.get(i)) + lostLater, lost[i]));
       lostLater += lost[i];
     }
-    return LossOnTheWay.seen(usualLoss, List.copyOf(passed));
+    return List.copyOf(passed);
+  }
+
+  /** Where the pieces in work are; empty where they are not judged on the way. */
+  private static Optional<OnTheWay> onTheWay(Pile pile, double usualLoss, int inWork) {
+    int judged = judged(pile);
+    if (judged < 1) {
+      return Optional.empty();
+    }
+    int[] waiting = new int[judged];
+    int told = 0;
+    for (int i = 1; i < pile.stages().size() && told < inWork; i++) {
+      Stage stage = pile.stages().get(i);
+      // What goes back to a stage after the judging has only that to fail at once more.
+      int here = pile.redoAt(stage) + (i > judged ? 0 : pile.waitingFor(stage));
+      waiting[Math.min(i, judged) - 1] += Math.min(here, inWork - told);
+      told += Math.min(here, inWork - told);
+    }
+    waiting[0] += inWork - told;
+    return Optional.of(
+        new OnTheWay(usualLoss, passed(pile, judged), Arrays.stream(waiting).boxed().toList()));
   }
 
   static int good(Pile pile) {
@@ -201,13 +252,14 @@ public record StillToDo(
             OptionalInt.of(Math.max(0, more() - inWork)),
             canCut,
             loss,
+            ahead,
             sizes);
   }
 
   /** The same of a job that is closed: no more is cut for it. */
   StillToDo closed() {
     return new StillToDo(
-        wanted, good, inWork, redo, scrapped, OptionalInt.of(0), canCut, loss, sizes);
+        wanted, good, inWork, redo, scrapped, OptionalInt.of(0), canCut, loss, ahead, sizes);
   }
 
   /** The share believed to be lost, 0 to 1. */

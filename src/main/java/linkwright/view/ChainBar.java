@@ -67,8 +67,7 @@ public final class ChainBar {
     while (drawn < links) {
       List<Portion> under = portionsOf(portions, drawn, Math.min(links, drawn + perSign));
       // The one that has come least far gives the sign: the bar never claims more than is done.
-      Portion least =
-          under.stream().min(Comparator.comparingInt(Portion::passed)).orElseThrow();
+      Portion least = under.stream().min(Comparator.comparingInt(Portion::passed)).orElseThrow();
       boolean now = under.stream().anyMatch(Portion::now);
       Tone tone = now ? Tone.ACCENT : tone(least, stages);
       // What is to be done again has a shape of its own, whatever the colours.

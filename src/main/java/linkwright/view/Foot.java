@@ -24,8 +24,7 @@ record Foot(String told, String still, boolean card) {
   /** Whether a place shows a card. */
   static boolean isCard(Content content) {
     return content.parts().stream()
-        .anyMatch(
-            part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
+        .anyMatch(part -> part instanceof Prose prose && prose.kind() == Prose.Kind.CAUTION_TITLE);
   }
 
   /** Rows that it takes in a window so high: one, or as many as the sentence needs. */
@@ -33,23 +32,25 @@ record Foot(String told, String still, boolean card) {
     return Math.max(1, Math.min(most(height), Text.wrap(told, width).size()));
   }
 
-  /** How often it is turned over. */
-  int parts(int width, int height) {
-    return told.isEmpty() ? still(width).size() : told(width, height).size();
+  /** How often it is turned over by that key. */
+  int parts(int width, int height, String key) {
+    int room = room(width, key);
+    return told.isEmpty() ? still(width, room).size() : told(width, height, room).size();
   }
 
   /** Its rows, turned on so often; where there are more, they end with the key that turns on. */
   List<String> shown(int width, int height, int turned, String key) {
+    int room = room(width, key);
     List<List<String>> parts = new ArrayList<>();
     if (told.isEmpty()) {
-      still(width).forEach(line -> parts.add(List.of(line)));
+      still(width, room).forEach(line -> parts.add(List.of(line)));
     } else {
-      parts.addAll(told(width, height));
+      parts.addAll(told(width, height, room));
     }
     int at = Math.floorMod(turned, parts.size());
     List<String> rows = new ArrayList<>(parts.get(at));
     if (parts.size() > 1) {
-      String last = Text.pad(rows.get(rows.size() - 1), room(width));
+      String last = Text.pad(rows.get(rows.size() - 1), room);
       rows.set(rows.size() - 1, last + PageLine.brief(at, parts.size(), key));
     }
     return rows;
@@ -59,13 +60,13 @@ record Foot(String told, String still, boolean card) {
     return card ? 1 : Math.max(LEAST, (height - 4) / 2);
   }
 
-  private List<List<String>> told(int width, int height) {
+  private List<List<String>> told(int width, int height, int room) {
     int most = most(height);
     List<String> lines = Text.wrap(told, width);
     if (lines.size() <= most) {
       return List.of(lines);
     }
-    lines = Text.wrap(told, room(width));
+    lines = Text.wrap(told, room - 1);
     List<List<String>> parts = new ArrayList<>();
     for (int from = 0; from < lines.size(); from += most) {
       List<String> part = new ArrayList<>(lines.subList(from, Math.min(lines.size(), from + most)));
@@ -77,18 +78,18 @@ record Foot(String told, String still, boolean card) {
     return parts;
   }
 
-  /** Columns beside the page of it. */
-  private static int room(int width) {
-    return Math.max(2, width - Text.width(PageLine.brief(9, 9, "v")) - 1);
+  /** Columns before the page of it and its key. */
+  private static int room(int width, String key) {
+    return Math.max(3, width - Text.width(PageLine.brief(9, 9, key)));
   }
 
   /** What is still to do, in fewer words where there is little room; else it is turned over. */
-  private List<String> still(int width) {
+  private List<String> still(int width, int room) {
     if (Text.width(still) <= width) {
       return List.of(still);
     }
     String fewer = still.replace(STILL, "");
-    return Text.width(fewer) <= width ? List.of(fewer) : byKinds(fewer, room(width));
+    return Text.width(fewer) <= width ? List.of(fewer) : byKinds(fewer, room - 1);
   }
 
   /** As lines that end behind a kind of piece, for a number far from its words says nothing. */

@@ -89,7 +89,8 @@ final class Frame {
     if (!page.hotWork().isEmpty()) {
       int named = narrow(canvas) ? 8 : 24;
       String wait = waits.isEmpty() ? "" : wait(canvas, waits.get(0), named);
-      boolean since = Text.width(page.hotWork()) <= most - (wait.isEmpty() ? 0 : Text.width(wait) + 2);
+      boolean since =
+          Text.width(page.hotWork()) <= most - (wait.isEmpty() ? 0 : Text.width(wait) + 2);
       String flame = since ? page.hotWork() : page.hotWork().replaceFirst(" .*", "");
       List<Said> both = new ArrayList<>(List.of(new Said(flame, Tone.WARNING)));
       waits.stream().limit(1).forEach(next -> both.add(new Said(wait, tone(next))));
@@ -112,7 +113,8 @@ final class Frame {
             List.of(brief));
     List<String> way =
         ways.stream()
-            .filter(texts -> texts.stream().mapToInt(text -> Text.width(text) + 2).sum() - 2 <= most)
+            .filter(
+                texts -> texts.stream().mapToInt(text -> Text.width(text) + 2).sum() - 2 <= most)
             .findFirst()
             .orElse(List.of(brief));
     List<Said> said = new ArrayList<>();
@@ -140,8 +142,7 @@ final class Frame {
   void foot(Canvas canvas) {
     int width = canvas.width() - 2;
     int row = canvas.height() - 2;
-    Tone tone =
-        page.told().isEmpty() ? Tone.PLAIN : page.trouble() ? Tone.WARNING : Tone.STRONG;
+    Tone tone = page.told().isEmpty() ? Tone.PLAIN : page.trouble() ? Tone.WARNING : Tone.STRONG;
     List<String> lines =
         foot.shown(width, canvas.height(), page.turned(), keys.firstOf(page.turns()));
     for (int i = 0; i < lines.size(); i++) {

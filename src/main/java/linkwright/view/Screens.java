@@ -57,7 +57,8 @@ public final class Screens {
     int rows = Frame.head(chain, height) + Frame.FOOT - 1 + foot.rows(wide, height);
     BodyView body = new BodyView(Glyphs.FULL, KeyMap.USUAL, Act.MORE);
     return Math.max(
-        body.parts(content, wide, Math.max(1, height - rows)), foot.parts(wide, height));
+        body.parts(content, wide, Math.max(1, height - rows)),
+        foot.parts(wide, height, KeyMap.USUAL.firstOf(Act.MORE)));
   }
 
   /** What is shown while routines, cautions and jobs are read. */

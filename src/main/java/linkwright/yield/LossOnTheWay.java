@@ -1,5 +1,7 @@
 package linkwright.yield;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 
 /**
@@ -35,28 +37,35 @@ public final class LossOnTheWay {
     if (stages.isEmpty()) {
       throw new IllegalArgumentException("stages is empty");
     }
-    Rate believed = Rate.usual(usual);
-    int earlier = stages.size() - 1;
-    double left = believed.successes();
     double mean = 1;
     double square = 1;
-    for (int i = earlier; i >= 0; i--) {
-      double share = earlier == 0 ? 1 : i == earlier ? SEEN_LAST : (1 - SEEN_LAST) / earlier;
-      double lost = believed.failures() * share;
-      double fails = lost + stages.get(i).lost();
-      double passes = left + stages.get(i).passed();
-      double all = fails + passes;
+    for (Rate stage : byStage(usual, stages)) {
+      double passes = stage.successes();
+      double all = passes + stage.failures();
       mean *= all > 0 ? passes / all : 0;
       square *= all > 0 ? passes * (passes + 1) / (all * (all + 1)) : 0;
-      left += lost;
     }
     double spread = square - mean * mean;
     if (mean <= 0 || mean >= 1 || spread <= 0) {
-      StagePassed last = stages.get(earlier);
       int lost = stages.stream().mapToInt(StagePassed::lost).sum();
-      return believed.seen(last.passed(), lost);
+      return Rate.usual(usual).seen(stages.get(stages.size() - 1).passed(), lost);
     }
     double weight = mean * (1 - mean) / spread - 1;
     return new Rate(weight * (1 - mean), weight * mean);
+  }
+
+  /** What is believed of each stage alone. */
+  static List<Rate> byStage(double usual, List<StagePassed> stages) {
+    Rate believed = Rate.usual(usual);
+    int earlier = stages.size() - 1;
+    Deque<Rate> each = new ArrayDeque<>();
+    double left = believed.successes();
+    for (int i = earlier; i >= 0; i--) {
+      double share = earlier == 0 ? 1 : i == earlier ? SEEN_LAST : (1 - SEEN_LAST) / earlier;
+      double lost = believed.failures() * share;
+      each.addFirst(new Rate(lost + stages.get(i).lost(), left + stages.get(i).passed()));
+      left += lost;
+    }
+    return List.copyOf(each);
   }
 }

@@ -179,6 +179,25 @@ class ExchangeTest {
   }
 
   @Test
+  void rows_out_of_reason_are_asked_about_before_any_is_entered() throws IOException {
+    Path file = folder.resolve("rows.csv");
+    int before = facts("ida-chain").size();
+    Map<String, String> asked =
+        Map.of(
+            "blank (mm),length (mm)\n38,13.9\n38,140\n",
+            "Line 3: 140 mm from a blank of 38 mm? Did you mean 14 mm?",
+            "piece,stage,count\nlink,cut,9999\n",
+            "Line 2: 9999 links cut, where the chain takes");
+    for (Map.Entry<String, String> rows : asked.entrySet()) {
+      Files.writeString(file, rows.getKey());
+      assertThat(line.run("take-in", "ida-chain", file.toString())).isOne();
+      assertThat(line.err()).contains(rows.getValue(), "--even-so").doesNotContain("Line 2: 13.9");
+      assertThat(facts("ida-chain")).hasSize(before);
+    }
+    assertThat(line.run("take-in", "ida-chain", file.toString(), "--even-so")).isZero();
+  }
+
+  @Test
   void decimal_commas_units_in_headings_and_semicolons_are_heeded() throws IOException {
     Path file = folder.resolve("stock.csv");
     Files.writeString(

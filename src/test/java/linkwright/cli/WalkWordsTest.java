@@ -56,13 +56,25 @@ class WalkWordsTest {
     line.file("home/settings.yaml", "format: 1\nunits: inch\nwords: american\n");
     line.typing(
         List.of(
-            "help", "sterling", "0.8 mm", "", "16 mm", "6 mm", "", "450 mm", "=", "plan", "?",
-            "esc", "quit"),
+            "help",
+            "sterling",
+            "0.8 mm",
+            "",
+            "16 mm",
+            "6 mm",
+            "",
+            "450 mm",
+            "=",
+            "plan",
+            "?",
+            "esc",
+            "quit"),
         "walk",
         "--plain",
         "--new",
         "Window chain");
-    String told = line.out().replaceAll("(?m)^(Thickness|Link length|Link width): [0-9.]+ mm.*$", "");
+    String told =
+        line.out().replaceAll("(?m)^(Thickness|Link length|Link width): [0-9.]+ mm.*$", "");
     told = told.replaceAll("(?m)^Finished length: 450 mm.*$", "");
     assertThat(told).contains("6 times").doesNotContainPattern("\\d mm\\b");
     assertThat(line.out()).contains("Finished length (clasp and its rings in it, 18 in)?");

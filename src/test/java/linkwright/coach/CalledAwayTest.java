@@ -3,15 +3,15 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
-import linkwright.coach.keys.Act;
-import linkwright.job.Fact;
-import linkwright.routine.Stage;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.keys.Act;
+import linkwright.job.Fact;
+import linkwright.routine.Stage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 
 /** A wait that is over calls her away from her work, and the work has her back. */
 class CalledAwayTest {
@@ -115,8 +115,7 @@ class CalledAwayTest {
     if (bench.model().held().place() != PlaceId.BENCH) {
       String told = bench.notice() + bench.performed(Effect.Leave.class);
       bench.press("esc");
-      boolean stands =
-          bench.model().held() instanceof BenchHeld held && held.digits().equals("4");
+      boolean stands = bench.model().held() instanceof BenchHeld held && held.digits().equals("4");
       assertThat(stands || told.contains("The 4 that was typed")).as(key + ": " + told).isTrue();
     } else {
       boolean stands = ((BenchHeld) bench.model().held()).digits().equals("4");

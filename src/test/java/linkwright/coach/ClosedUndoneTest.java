@@ -52,6 +52,18 @@ class ClosedUndoneTest {
   }
 
   @Test
+  void nothing_of_it_is_weighed_priced_or_cut_any_more() {
+    Bencher bench = closed();
+    assertThat(Places.of(bench.model()).acts(bench.model()))
+        .contains(Act.REOPEN, Act.MAKE_AGAIN)
+        .doesNotContain(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS);
+    bench.press("n");
+    assertThat(bench.model().held().form()).isEmpty();
+    assertThat(bench.notice()).contains("This job is closed and its figures stay");
+    assertThat(shown(bench.press("p"))).doesNotContain("still to cut");
+  }
+
+  @Test
   void the_tray_tells_what_was_entered_and_names_what_was_planned() {
     Bencher bench = closed();
     String told =

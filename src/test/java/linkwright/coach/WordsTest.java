@@ -139,8 +139,10 @@ class WordsTest {
 
   @Test
   void american_readers_read_their_own_words_and_degrees() {
-    String text = "Charcoal smoulders on above 400 to 500 °C; residual-current switch, petrol, spirit.";
+    String text =
+        "Charcoal smoulders on above 400 to 500 °C; residual-current switch, petrol, spirit.";
     assertThat(Wording.fill(text, Map.of(), UnitStyle.INCH, TradeWords.AMERICAN))
-        .isEqualTo("Charcoal smolders on above 750 to 930 °F; ground-fault interrupter, gasoline, alcohol.");
+        .isEqualTo(
+            "Charcoal smolders on above 750 to 930 °F; ground-fault interrupter, gasoline, alcohol.");
   }
 }

@@ -20,6 +20,14 @@ class ReckonEdgesTest {
   @Nested
   class WhatIsWrong {
     @Test
+    void a_kilometre_of_wire_is_wondered_at() {
+      Reckoning far = Sums.reckon("wire", "metal", "sterling", "wire", "1 mm", "length", "1 km");
+      assertThat(far.warnings()).containsExactly("1000 m of wire? Did you mean 1 m?");
+      Reckoning coil = Sums.reckon("wire", "metal", "copper", "wire", "1 mm", "length", "300 m");
+      assertThat(coil.warnings()).isEmpty();
+    }
+
+    @Test
     void isToldAllAtOnceBesideItsAsk() {
       Reckoning wire = reckon("wire", "metal", "sterlin", "wire", "-1 mm", "length", "1 000 mm");
 

@@ -33,7 +33,9 @@ class HeadTest {
   void watch_and_pickle_are_told_beside_each_other_the_watch_first(int width, int height) {
     Bencher bench = watchAndPickle();
     bench.take(new Message.Resized(width, height));
-    assertThat(head(bench)).contains("step 17 of 28").containsPattern("watch 59:[0-9]{2} .*[78]:[0-9]{2}");
+    assertThat(head(bench))
+        .contains("step 17 of 28")
+        .containsPattern("watch 59:[0-9]{2} .*[78]:[0-9]{2}");
     if (width >= 60) {
       assertThat(head(bench)).contains("Pickle");
     }

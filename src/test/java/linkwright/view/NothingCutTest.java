@@ -85,6 +85,10 @@ class NothingCutTest {
       said.add(still);
       unparted(page, size, still, cut);
       missing(page, size, said, cut);
+      String foot = text(page, size[0], size[1]).lines().skip(size[1] - 2L).findFirst().orElse("");
+      if (foot.contains(Glyphs.FULL.cutMark())) {
+        cut.add(size[0] + "x" + size[1] + ", at the foot: " + foot);
+      }
       for (Part part : Beside.flat(page.body().parts()).toList()) {
         if (part instanceof Table table && table.chosen() >= 0) {
           lines(page, size, table, cut);
@@ -114,8 +118,7 @@ class NothingCutTest {
     for (int part = 0; part < 40 && !lost.isEmpty(); part++) {
       Page at = OtherPage.turned(page, part);
       Grid drawn =
-          Screens.draw(
-              at, size[0], size[1], Glyphs.ASCII, KeyMap.USUAL, OptionalDouble.empty());
+          Screens.draw(at, size[0], size[1], Glyphs.ASCII, KeyMap.USUAL, OptionalDouble.empty());
       words(Ascii.of(drawn).text()).forEach(lost::remove);
     }
     if (!lost.isEmpty()) {
@@ -204,7 +207,7 @@ class NothingCutTest {
       if (field) {
         Field with = at.fields().get(line);
         missing(with(page, fields, new Fields(explained(at))), size, with.explained(), cut);
-        said.add(with.trouble().orElse(with.beside()));
+        said.add(with.trouble().orElse(at.explained() ? with.hint() : with.beside()));
       }
       missing(with(page, fields, new Fields(at)), size, said, cut);
     }

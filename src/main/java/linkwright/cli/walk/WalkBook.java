@@ -56,7 +56,8 @@ final class WalkBook {
       return true;
     }
     if (meant.isEmpty() && !parts[0].isEmpty()) {
-      lines.say("There is no entry " + parts[0] + " to strike. book tells the last with their numbers.");
+      lines.say(
+          "There is no entry " + parts[0] + " to strike. book tells the last with their numbers.");
       return true;
     }
     if (meant.isEmpty()) {

@@ -62,7 +62,9 @@ final class TypedNumber {
                     && keep.facts().stream().anyMatch(Fact.WireCut.class::isInstance));
   }
 
-  /** That a number that stands there counts nothing, behind another sentence; empty if none does. */
+  /**
+   * That a number that stands there counts nothing, behind another sentence; empty if none does.
+   */
   static String dropped(BenchHeld screen) {
     return dropped(standing(screen));
   }

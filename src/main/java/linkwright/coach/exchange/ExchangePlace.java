@@ -258,7 +258,14 @@ public final class ExchangePlace implements Place {
           model.settings().units());
     }
     OpenJob job = model.job().orElseThrow();
-    return TakenIn.job(file, table, job.entries(), job.state(), job.standing(), model.handbook());
+    return TakenIn.job(
+        file,
+        table,
+        job.entries(),
+        job.state(),
+        job.standing(),
+        model.handbook(),
+        model.settings().units());
   }
 
   private static String problems(TakenIn taken) {

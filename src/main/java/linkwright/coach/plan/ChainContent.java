@@ -191,9 +191,11 @@ public record ChainContent(
     standing.quote().ifPresent(quote -> quoted(rows, quote));
   }
 
-  /** What of that the bench still asks for, once some was cut; empty before. */
+  /** What of that the bench still asks for, once some was cut; empty before and when closed. */
   private static String still(Standing standing, PieceKind piece, int planned) {
+    boolean over = standing.jobHours().filter(hours -> hours.hoursToGo() == 0).isPresent();
     return Optional.ofNullable(standing.left().get(piece))
+        .filter(left -> !over)
         .map(StillToDo::toCutOrAsMany)
         .filter(now -> now != planned)
         .map(now -> now + " still to cut")

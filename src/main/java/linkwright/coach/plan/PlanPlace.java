@@ -25,8 +25,8 @@ import linkwright.job.JobState;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.JobTraits;
 import linkwright.standing.PlanDefaults;
-import linkwright.standing.asked.Questions;
 import linkwright.standing.Standing;
+import linkwright.standing.asked.Questions;
 
 /** The plan: typed field by field, worked out at every key, kept when it holds together. */
 public final class PlanPlace implements Place {

@@ -205,7 +205,9 @@ public final class TimersPlace implements Place {
     return textChanged ? Drafting.keep(next, shown) : Turn.to(next);
   }
 
-  /** A reason that was offered says by itself what follows; in the field below it may be changed. */
+  /**
+   * A reason that was offered says by itself what follows; in the field below it may be changed.
+   */
   private static Form withUsualEnd(Model model, Form form) {
     String why = form.text("why");
     String before = model.held().form().map(open -> open.text("why")).orElse("");

@@ -28,8 +28,8 @@ import linkwright.plan.WishedRing;
 import linkwright.quantity.Count;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.ChainEnds;
-import linkwright.standing.asked.Questions;
 import linkwright.standing.TrialLength;
+import linkwright.standing.asked.Questions;
 
 /** Trial lengths: a few finished links with candidate rings, hung, measured, one followed. */
 public final class TrialPlace implements Place {

@@ -31,8 +31,8 @@ import linkwright.job.PriceList;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.ClosedFigures;
 import linkwright.standing.JobPrices;
-import linkwright.standing.asked.Questions;
 import linkwright.standing.Standing;
+import linkwright.standing.asked.Questions;
 
 /** Weighing in, the price, and closing the job. */
 public final class WeighPlace implements Place {
@@ -62,8 +62,12 @@ public final class WeighPlace implements Place {
 
   @Override
   public List<Act> acts(Model model) {
-    List<Act> acts = new ArrayList<>(List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS));
-    acts.addAll(closed(model) ? List.of(Act.REOPEN, Act.MAKE_AGAIN) : List.of(Act.CLOSE));
+    // Nothing of a closed job is weighed or priced: its figures stay until it is opened again.
+    List<Act> acts =
+        new ArrayList<>(
+            closed(model)
+                ? List.of(Act.REOPEN, Act.MAKE_AGAIN)
+                : List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS, Act.CLOSE));
     if (TypedBefore.any(model)) {
       acts.add(Act.KEEP_FOR_ALL);
     }
@@ -82,12 +86,8 @@ public final class WeighPlace implements Place {
     return switch (act) {
       case WEIGH -> open(model, weighIn(model));
       case WEIGH_OUT -> open(model, WeighOutForm.of(model.settings().units()));
-      case PRICE, HOURS ->
-          closed(model)
-              ? Turn.to(
-                  model.trouble(
-                      "This job is closed and its price stays; {do:reopen} opens it again."))
-              : open(model, act == Act.PRICE ? prices(model) : HoursForm.of(model));
+      case PRICE -> open(model, prices(model));
+      case HOURS -> open(model, HoursForm.of(model));
       case CLOSE -> close(model);
       case KEEP_FOR_ALL -> TypedBefore.keep(model);
       case REOPEN ->

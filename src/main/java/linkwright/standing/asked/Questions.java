@@ -119,7 +119,8 @@ public final class Questions {
     ask(
         plan.wish().usualLoss() >= MUCH_LOSS,
         WishKeys.USUAL_LOSS,
-        Decimals.fixed(100 * plan.wish().usualLoss(), 0) + " of a hundred links scrapped as a rule?");
+        Decimals.fixed(100 * plan.wish().usualLoss(), 0)
+            + " of a hundred links scrapped as a rule?");
     ask(
         plan.wish().kerfMm() > MUCH_KERF_MM,
         WishKeys.KERF,

@@ -63,8 +63,7 @@ public record Spelt(UnaryOperator<String> spelt) implements PartCases<Part> {
         acts.choices().stream()
             .map(
                 each ->
-                    new Acts.Choice(
-                        each.act(), said(each.stands()), each.now(), each.groupEnds()))
+                    new Acts.Choice(each.act(), said(each.stands()), each.now(), each.groupEnds()))
             .toList());
   }
 

@@ -38,9 +38,7 @@ public final class Turning {
    */
   public static Model quieted(Model model, Key key, Optional<Act> meant) {
     boolean turns =
-        model.held().form().isPresent()
-            ? by(key) != 0
-            : meant.filter(ACTS::contains).isPresent();
+        model.held().form().isPresent() ? by(key) != 0 : meant.filter(ACTS::contains).isPresent();
     return turns ? model : model.quiet();
   }
 

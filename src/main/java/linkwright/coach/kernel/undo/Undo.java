@@ -74,7 +74,9 @@ public final class Undo {
 
   /** What came through last, if that was the last act at the bench. */
   public static Optional<Fact.PiecesThrough> lastThrough(Model model) {
-    return new Undo(model, PlaceId.BENCH).lastHere().flatMap(act -> first(act, Fact.PiecesThrough.class));
+    return new Undo(model, PlaceId.BENCH)
+        .lastHere()
+        .flatMap(act -> first(act, Fact.PiecesThrough.class));
   }
 
   /** What was cut last, if nothing but scrap of it was entered at the bench since. */
