@@ -23,10 +23,16 @@ public final class AskedOnce {
 
   private AskedOnce() {}
 
+  /** The very model: to compare all that two hold would cost more than to ask again. */
+  @SuppressWarnings("ReferenceEquality")
+  private static boolean same(Model one, Model other) {
+    return one == other;
+  }
+
   /** What a place has to say of a model that stands there. */
   public static Content content(Place place, Model model) {
     LastContent last = lastContent;
-    if (last == null || last.model() != model || last.place() != model.held().place()) {
+    if (last == null || !same(last.model(), model) || last.place() != model.held().place()) {
       last = new LastContent(model, model.held().place(), place.content(model));
       lastContent = last;
     }
@@ -36,7 +42,7 @@ public final class AskedOnce {
   /** What is open at a place in a model that stands there. */
   public static List<Act> acts(Place place, Model model) {
     LastActs last = lastActs;
-    if (last == null || last.model() != model || last.place() != model.held().place()) {
+    if (last == null || !same(last.model(), model) || last.place() != model.held().place()) {
       last = new LastActs(model, model.held().place(), List.copyOf(place.acts(model)));
       lastActs = last;
     }
