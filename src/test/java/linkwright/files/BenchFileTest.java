@@ -125,8 +125,12 @@ class BenchFileTest {
   @Test
   void stages_and_waits_that_no_routine_has_are_told_with_the_near_one_and_left_out() {
     String text =
-        "format: 1\nlosses: {soldred: 4 %, checked: 2 %}\nredos: {al: 3 %, soldered: 1 %}\n"
-            + "waits: {pikle: 3 min, \"PICKLE-LINKS-WAIT\": 12 min}\n";
+        """
+        format: 1
+        losses: {soldred: 4 %, checked: 2 %}
+        redos: {al: 3 %, soldered: 1 %}
+        waits: {pikle: 3 min, "PICKLE-LINKS-WAIT": 12 min}
+        """;
     BenchFile bench = BenchFile.of(ToldOfFile.file(text)).known(Shipped.reference(), ROUTINES);
     assertThat(ToldOfFile.shown(bench.problems()))
         .hasSize(3)
