@@ -78,7 +78,7 @@ class ShownCommandsTest {
           line.home().resolve("jobs/gate-chain.yaml"), folder.resolve(machine + "/chain.yaml"));
     }
     Files.writeString(
-        folder.resolve("pieces.csv"), "blank (mm),length (mm),width (mm)\n43,15.8,6.1\n");
+        folder.resolve("pieces.csv"), "blank (mm),length (mm),width (mm)\n43,15.8,5.4\n");
     Files.writeString(
         folder.resolve("stock.csv"),
         "lot,what,metal,wire (mm),length (m)\nold,wire,sterling,0.8,2\n");

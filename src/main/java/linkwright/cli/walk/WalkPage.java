@@ -52,8 +52,8 @@ final class WalkPage {
             .filter(act -> stays && act != Act.UNDO && !EVERYWHERE.contains(act))
             // What is asked is answered by its number; an empty line leads nowhere else.
             .filter(act -> !(asks() && PlaceId.ledToBy(act).isPresent()))
-            // What is closed is not weighed again by a line that is empty by mistake.
-            .filter(act -> !(closed && act == Act.WEIGH));
+            // What is closed is not opened again by a line that is empty by mistake.
+            .filter(act -> !(closed && act == Act.REOPEN));
     this.round = model.held().place() == PlaceId.ROUND;
     this.flame = HotWorkWords.told(model).filter(any -> model.held().place() != PlaceId.HOT_WORK);
   }
