@@ -236,7 +236,7 @@ public record Standing(
         forecast,
         state.times().totalSeconds(),
         redos.expected(),
-        taken,
+        HeldFormers.used(taken, counted),
         PlanDefaults.since(state.course().wish(), state, handbook),
         routine,
         CardTraits.of(state.course().wish(), handbook),
