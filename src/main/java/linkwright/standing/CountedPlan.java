@@ -1,9 +1,11 @@
 package linkwright.standing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.job.JobState;
 import linkwright.job.Sourced;
 import linkwright.job.Trials;
@@ -14,6 +16,7 @@ import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
 import linkwright.plan.RingInstead;
+import linkwright.plan.SettledLink;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Read;
@@ -177,6 +180,22 @@ public record CountedPlan(
   /** What the chain would be with other pieces chosen. */
   Read<Plan> with(Trials trials, Handbook handbook) {
     return planned(Followed.of(wish.orElseThrow(), trials, handbook), basis.orElseThrow());
+  }
+
+  /** What to mind about it, in sentences with sizes in those units. */
+  public List<String> remarks(UnitStyle units) {
+    List<String> remarks = new ArrayList<>(plan.orElseThrow().remarks(units));
+    SettledLink link = plan.get().link();
+    if (basis.filter(LinkBasis::noneOfHers).isPresent() && !link.followed()) {
+      remarks.add(
+          0,
+          "Of the formers of your bench none makes it: "
+              + link.formersMm().entrySet().stream()
+                  .map(each -> each.getKey() + " " + units.length(each.getValue()))
+                  .collect(Collectors.joining(", "))
+              + ".");
+    }
+    return remarks;
   }
 
   private static CountedPlan troubled(Map<String, String> troubles) {

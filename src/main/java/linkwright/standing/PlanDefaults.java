@@ -52,7 +52,9 @@ public final class PlanDefaults {
     kept.forEach(
         (key, value) -> {
           Sourced now = today.get(key);
-          if (now != null && !now.value().equals(value.value())) {
+          if (now != null
+              && !now.value().equals(value.value())
+              && !(key.equals(HeldFormers.KEY) && HeldFormers.same(now.value(), value.value()))) {
             since.put(key, now.value());
           }
         });

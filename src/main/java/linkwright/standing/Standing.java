@@ -236,7 +236,7 @@ public record Standing(
         forecast,
         state.times().totalSeconds(),
         redos.expected(),
-        taken,
+        HeldFormers.used(taken, counted),
         PlanDefaults.since(state.course().wish(), state, handbook),
         routine,
         CardTraits.of(state.course().wish(), handbook),
@@ -364,6 +364,17 @@ public record Standing(
             });
     missing.values().removeIf(count -> count == 0);
     return missing;
+  }
+
+  /** Wire that one of a kind and size takes, kerf included, mm; of any size where none is said. */
+  public double takesMm(PieceKind piece, String size) {
+    return counted.plan().stream()
+        .filter(plan -> piece.equals(PieceKind.LINK) && plan.sized())
+        .flatMap(plan -> plan.sizes().stream().map(one -> Map.entry(one, plan.wish())))
+        .filter(one -> one.getKey().name().equals(size))
+        .mapToDouble(one -> one.getKey().eachMm(one.getValue()))
+        .findFirst()
+        .orElseGet(() -> eachMm.getOrDefault(piece, 0.0));
   }
 
   /** Whether anything was said of wire on hand, so that some can be missed. */
