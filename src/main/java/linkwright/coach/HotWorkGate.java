@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.bench.BenchAnswers;
+import linkwright.coach.form.Form;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -74,6 +75,13 @@ final class HotWorkGate {
         : leave(model, place, act);
   }
 
+  /** What a form does that is kept; no job is closed beside an open flame but with her answer. */
+  static Turn confirmed(Model model, Place place, Form form) {
+    return form.purpose() == Form.Purpose.CLOSE && asks(model)
+        ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(Act.KEEP))))
+        : place.confirmed(model, form);
+  }
+
   /** Whoever only looks at a job could enter no answer: she is told of the flame as she leaves. */
   private static boolean asks(Model model) {
     return model.hotWork().open() && model.job().filter(OpenJob::lookOnly).isEmpty();
@@ -111,6 +119,10 @@ final class HotWorkGate {
   }
 
   private static Turn done(Model model, Place place, Act act) {
+    Optional<Form> form = model.held().form();
+    if (act == Act.KEEP && form.isPresent()) {
+      return place.confirmed(model, form.get().completed());
+    }
     return AskedOnce.acts(place, model).contains(act)
         ? place.act(model, act)
         : EverywhereActs.act(model, act);

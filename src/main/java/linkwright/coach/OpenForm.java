@@ -23,7 +23,7 @@ final class OpenForm {
       return place.edited(model, edited.form(), edited.textChanged());
     }
     if (outcome instanceof Form.KeyOutcome.Confirmed confirmed) {
-      return place.confirmed(model, confirmed.form());
+      return HotWorkGate.confirmed(model, place, confirmed.form());
     }
     return key.is(Key.Kind.ESCAPE) ? place.formLeft(model) : place.typed(model, key);
   }
@@ -31,7 +31,7 @@ final class OpenForm {
   static Turn act(Model model, Form form, Act act) {
     Place place = Places.of(model);
     return switch (act) {
-      case KEEP -> place.confirmed(model, form.completed());
+      case KEEP -> HotWorkGate.confirmed(model, place, form.completed());
       case ROUND -> place.formLeft(model);
       case THROW_AWAY -> Drafting.thrownAway(model, place, form);
       default -> Turn.to(model.told("First keep or leave what is being typed."));
@@ -45,7 +45,7 @@ final class OpenForm {
       return place.edited(model, form.unfold(), false);
     }
     return field == form.fields().size() && form.at() == field
-        ? place.confirmed(model, form.completed())
+        ? HotWorkGate.confirmed(model, place, form.completed())
         : place.edited(model, form.withAt(field), false);
   }
 }

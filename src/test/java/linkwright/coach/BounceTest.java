@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.bench.BenchHeld;
@@ -110,6 +111,20 @@ class BounceTest {
       assertThat(bench.notice()).startsWith("Read the question first");
       bench.pressEvery(800, 1, "space");
       assertThat(bench.model().hotWork().open()).isFalse();
+    }
+
+    @Test
+    void is_put_again_as_the_job_is_closed_beside_one() {
+      for (String key : List.of("esc", "i", "c", "n", "ctrl-k")) {
+        bench.pressEvery(2000, 1, key);
+      }
+      assertThat(bench.model().held().place()).isEqualTo(PlaceId.HOT_WORK);
+      assertThat(bench.entered(Fact.JobClosed.class)).isEmpty();
+      for (String key : List.of("space", "ctrl-k")) {
+        bench.pressEvery(2000, 1, key);
+      }
+      assertThat(bench.model().hotWork().open()).isFalse();
+      assertThat(bench.entered(Fact.JobClosed.class)).hasSize(1);
     }
 
     @Test
