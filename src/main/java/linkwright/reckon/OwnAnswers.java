@@ -75,7 +75,8 @@ public final class OwnAnswers {
   /** That of the solder asked for; where none was, of her only one or of her hard one. */
   private static Optional<String> strip(List<OwnSolder> solders, String name, UnitStyle units) {
     List<String> strips =
-        strips(solders, each -> name.isBlank() || each.name().equalsIgnoreCase(name.strip()), units);
+        strips(
+            solders, each -> name.isBlank() || each.name().equalsIgnoreCase(name.strip()), units);
     // The sum goes by hard solder where none is named.
     List<String> hard =
         name.isBlank() && strips.size() > 1
@@ -87,15 +88,15 @@ public final class OwnAnswers {
   private static List<String> strips(
       List<OwnSolder> solders, Predicate<OwnSolder> which, UnitStyle units) {
     return solders.stream()
-            .filter(which)
-            .filter(each -> each.stripWidthMm().isPresent() && each.stripThicknessMm().isPresent())
-            .map(
-                each ->
-                    exact(each.stripWidthMm().getAsDouble(), units)
-                        + " x "
-                        + exact(each.stripThicknessMm().getAsDouble(), units))
-            .distinct()
-            .toList();
+        .filter(which)
+        .filter(each -> each.stripWidthMm().isPresent() && each.stripThicknessMm().isPresent())
+        .map(
+            each ->
+                exact(each.stripWidthMm().getAsDouble(), units)
+                    + " x "
+                    + exact(each.stripThicknessMm().getAsDouble(), units))
+        .distinct()
+        .toList();
   }
 
   /** Any of her formers for each that the pattern names, as a plan takes them. */

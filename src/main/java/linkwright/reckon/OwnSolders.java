@@ -18,9 +18,8 @@ public final class OwnSolders {
 
   /**
    * The reference with her solders in it. One needs its melting range of its sheet; the density,
-   * where no sheet says it, is that of the known solder for the same metals
-   * that melts most like it. A name that is known
-   * already stays what it is.
+   * where no sheet says it, is that of the known solder for the same metals that melts most like
+   * it. A name that is known already stays what it is.
    */
   public static Reference in(Reference known, List<OwnSolder> hers) {
     List<Solder> all = new ArrayList<>(known.solders());
@@ -48,8 +47,7 @@ public final class OwnSolders {
     }
     double solidus = own.solidusC().getAsDouble();
     double liquidus = own.liquidusC().getAsDouble();
-    Family family =
-        known.metal(own.alloy()).found().map(Metal::family).orElse(Family.SILVER);
+    Family family = known.metal(own.alloy()).found().map(Metal::family).orElse(Family.SILVER);
     List<Solder> like = known.soldersFor(family);
     if (!(solidus <= liquidus) || like.isEmpty()) {
       return Optional.empty();

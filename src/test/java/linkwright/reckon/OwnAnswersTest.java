@@ -73,8 +73,7 @@ class OwnAnswersTest {
         OwnSolders.in(JobBook.HANDBOOK.reference(), List.of(hard)).solder("my hard").orThrow();
     assertThat(found.solidusC()).isEqualTo(741);
     assertThat(found.densityGCm3())
-        .isEqualTo(
-            JobBook.HANDBOOK.reference().solder("hard-silver").orThrow().densityGCm3());
+        .isEqualTo(JobBook.HANDBOOK.reference().solder("hard-silver").orThrow().densityGCm3());
   }
 
   @Test

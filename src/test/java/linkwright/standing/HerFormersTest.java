@@ -111,7 +111,8 @@ class HerFormersTest {
   void the_figure_of_the_pattern_is_told_where_it_was_used() {
     Standing standing = Standing.ofWish(WISH, bench(thick()));
     double tip = standing.counted().plan().orElseThrow().link().formersMm().get("tip");
-    assertThat(standing.taken().get("scroll former tip").value()).isEqualTo(Decimals.upTo(tip, 3) + " mm");
+    assertThat(standing.taken().get("scroll former tip").value())
+        .isEqualTo(Decimals.upTo(tip, 3) + " mm");
     assertThat(standing.taken().get("scroll former tip").from()).isEqualTo(Sourced.Source.USUAL);
   }
 }

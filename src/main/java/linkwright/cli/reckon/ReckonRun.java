@@ -93,7 +93,9 @@ final class ReckonRun {
         new ReckoningBasis(
             OwnSolders.in(library.reference(), library.bench().bench().solders()),
             patterns,
-            tried.pieces(), tried.toAsk(), settings.units());
+            tried.pieces(),
+            tried.toAsk(),
+            settings.units());
     Map<String, String> hers = new LinkedHashMap<>();
     if (!value(ReckonCommand.NO_BENCH).equals(Optional.of(true))) {
       hers.putAll(OwnAnswers.of(sum, library.bench().bench(), typed, patterns, settings.units()));
