@@ -162,7 +162,10 @@ final class Books {
 
   Message begin(String name, List<Fact> facts, Handbook handbook) {
     shut();
-    Read<BookFile> created = BookFile.create(home.jobs(), name, device, clock.instant());
+    Read<BookFile> created =
+        home.jobsTrouble()
+            .map(Read::<BookFile>bad)
+            .orElseGet(() -> BookFile.create(home.jobs(), name, device, clock.instant()));
     if (created instanceof Read.Bad<BookFile> bad) {
       return new Message.JobNotOpened(bad.sentence());
     }

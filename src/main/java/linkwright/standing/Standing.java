@@ -367,6 +367,17 @@ public record Standing(
     return missing;
   }
 
+  /** Wire that one of a kind and size takes, kerf included, mm; of any size where none is said. */
+  public double takesMm(PieceKind piece, String size) {
+    return counted.plan().stream()
+        .filter(plan -> piece.equals(PieceKind.LINK) && plan.sized())
+        .flatMap(plan -> plan.sizes().stream().map(one -> Map.entry(one, plan.wish())))
+        .filter(one -> one.getKey().name().equals(size))
+        .mapToDouble(one -> one.getKey().eachMm(one.getValue()))
+        .findFirst()
+        .orElseGet(() -> eachMm.getOrDefault(piece, 0.0));
+  }
+
   /** Whether anything was said of wire on hand, so that some can be missed. */
   public boolean wireKnown() {
     return wire.filter(WireStand::known).isPresent();

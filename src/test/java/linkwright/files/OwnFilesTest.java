@@ -131,6 +131,14 @@ class OwnFilesTest {
     }
 
     @Test
+    void areRefusedWhereNothingWasMeasuredAndNothingSaid() {
+      assertThat(told("- {blank: 38 mm}\n- {blank: 38 mm, length: 14.1 mm}\n"))
+          .singleElement()
+          .asString()
+          .contains("Nothing measured and nothing said of this piece", "length: 14.1 mm");
+    }
+
+    @Test
     void areReadWithMeasuresOrVerdicts() {
       TriedFile file =
           TriedFile.of(
