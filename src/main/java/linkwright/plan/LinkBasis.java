@@ -75,7 +75,9 @@ public record LinkBasis(
    */
   public Optional<LinkBasis> otherwise(LinkBasis own, ChainWish wish) {
     Optional<LinkBasis> hers =
-        oneEach().stream().map(sizes -> over(sizes, false)).filter(each -> each.makes(wish))
+        oneEach().stream()
+            .map(sizes -> over(sizes, false))
+            .filter(each -> each.makes(wish))
             .findFirst();
     return hers.or(() -> noneOfHers(own, wish));
   }
