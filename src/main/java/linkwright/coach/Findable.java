@@ -1,7 +1,9 @@
 package linkwright.coach;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.TrayJob;
@@ -70,13 +72,27 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
     return place == PlaceId.ROUND ? "places of the job" : place.act().words();
   }
 
+  /**
+   * The steps as they follow each other; to a student, who is asked that, by the alphabet, and none
+   * while she is being asked.
+   */
   private static void ofJob(List<Findable> all, Model model) {
-    model
-        .job()
-        .flatMap(job -> job.standing().walked())
-        .map(Routine::steps)
-        .orElse(List.of())
-        .forEach(step -> all.add(of(step, model)));
+    Stream<Findable> steps =
+        model
+            .job()
+            .filter(job -> model.learning().unsaid().isEmpty())
+            .flatMap(job -> job.standing().walked())
+            .map(Routine::steps)
+            .orElse(List.of())
+            .stream()
+            .map(step -> of(step, model));
+    (isAsked(model) ? steps.sorted(Comparator.comparing(Findable::name)) : steps).forEach(all::add);
+  }
+
+  private static boolean isAsked(Model model) {
+    boolean lesson =
+        model.held() instanceof FindHeld held && held.from().place() == PlaceId.LESSON;
+    return lesson || model.job().filter(model.learning()::works).isPresent();
   }
 
   private static Findable of(Step step, Model model) {

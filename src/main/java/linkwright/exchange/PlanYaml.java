@@ -69,7 +69,7 @@ public final class PlanYaml {
                 taken.put(
                     key, value.value() + ", " + value.from().name().toLowerCase(Locale.ROOT)));
     values.put("reckoned_with", taken);
-    List<String> remarks = new ArrayList<>(plan.remarks());
+    List<String> remarks = new ArrayList<>(standing.counted().remarks(UnitStyle.METRIC));
     remarks.addAll(SolderHeat.of(plan.wish().metal(), reference, UnitStyle.METRIC));
     values.put("remarks", remarks);
     values.put(

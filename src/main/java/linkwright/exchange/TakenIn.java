@@ -1,14 +1,12 @@
 package linkwright.exchange;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import linkwright.drawer.Drawer;
 import linkwright.hands.Verdicts;
@@ -111,7 +109,8 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
             StandsThere.in(entries, state, "tallies"),
             state,
             handbook,
-            (count, kind) -> Questions.ofCut(count, kind, standing, units).values())
+            standing,
+            units)
         : pieces(
             file, table, StandsThere.in(entries, state, "test-pieces"), state, standing, units);
   }
@@ -180,7 +179,8 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
       StandsThere there,
       JobState state,
       Handbook handbook,
-      BiFunction<Integer, PieceKind, Collection<String>> ofCut) {
+      Standing standing,
+      UnitStyle units) {
     RowReading rows =
         new RowReading(file, table, TALLIES, List.of("piece", "stage", "count"), there);
     Map<PieceKind, List<Stage>> stages = handbook.stages().of(state.course().routine());
@@ -208,18 +208,29 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
       Optional<Integer> count = rows.count(row);
       if (!rows.isWrong(row) && stage.isPresent() && back.isPresent() && count.isPresent()) {
         Tallied.TallyRow said = new Tallied.TallyRow(what, count.get(), again, row.of("size"));
-        Fact fact = tally(kind.orElseThrow(), stage.get(), back.get(), said, row.of("reason"));
+        boolean begins = state.piles().of(kind.get()).begins(stage.get());
+        Fact fact =
+            begins && said.what().equals(THROUGH) && !again
+                ? begun(kind.get(), said, standing)
+                : tally(kind.get(), stage.get(), back.get(), said, row.of("reason"));
         tallied
-            .after(fact, kind.orElseThrow(), stage.get(), said)
+            .after(fact, kind.get(), stage.get(), said)
             .ifPresent(sentence -> rows.wrong(row, "count", () -> sentence));
         rows.add(row, fact);
-        if (fact instanceof Fact.PiecesThrough
-            && state.piles().of(kind.orElseThrow()).begins(stage.get())) {
-          ofCut.apply(count.get(), kind.get()).forEach(each -> rows.ask(row, each));
+        if (fact instanceof Fact.WireCut) {
+          Questions.ofCut(count.get(), kind.get(), standing, units)
+              .values()
+              .forEach(each -> rows.ask(row, each));
         }
       }
     }
     return rows.taken();
+  }
+
+  /** As the bench enters it: what begins takes its wire off what is on hand. */
+  private static Fact begun(PieceKind kind, Tallied.TallyRow said, Standing standing) {
+    return new Fact.WireCut(
+        kind, said.count(), standing.takesMm(kind, said.size()), said.size());
   }
 
   private static Fact tally(

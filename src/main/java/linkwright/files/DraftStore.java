@@ -29,6 +29,7 @@ import linkwright.text.Slug;
  */
 public final class DraftStore {
   private final Path folder;
+  private final Home home;
   private final Map<Path, Known> known = new HashMap<>();
 
   /** What was read or written last, and how the file looked then. */
@@ -38,6 +39,7 @@ public final class DraftStore {
   /** The drafts in a folder, which need not exist yet. */
   public DraftStore(Path folder) {
     this.folder = folder;
+    this.home = new Home(folder.resolveSibling(""));
   }
 
   /**
@@ -125,6 +127,10 @@ public final class DraftStore {
 
   private Optional<String> write(String slug, Map<String, Map<String, String>> drafts) {
     Path path = file(slug);
+    Optional<String> out = home.leadsOut(path);
+    if (out.isPresent()) {
+      return out;
+    }
     try {
       if (known(path).unread().isPresent() && Files.isRegularFile(path)) {
         Files.move(path, aside(path), StandardCopyOption.REPLACE_EXISTING);

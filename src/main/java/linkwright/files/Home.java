@@ -67,7 +67,7 @@ public record Home(Path folder) {
 
   /** Why the folder of jobs cannot be looked through; empty where it can, or is not there yet. */
   public Optional<String> jobsTrouble() {
-    return listed(jobs(), 1).problem();
+    return leadsOut(jobs()).or(() -> listed(jobs(), 1).problem());
   }
 
   /** The books in the folder of jobs, by name; none if there is no such folder. */
@@ -102,7 +102,7 @@ public record Home(Path folder) {
 
   private List<Path> books(Path in, List<Problem> problems) {
     List<Path> books = new ArrayList<>();
-    for (Path path : yamlIn(in, 1, problems)) {
+    for (Path path : hereIn(in, 1, problems)) {
       leadsOut(path)
           .ifPresentOrElse(
               why -> problems.add(new Problem(path.toString(), 0, 0, why, "")),
@@ -111,23 +111,42 @@ public record Home(Path folder) {
     return List.copyOf(books);
   }
 
+  /** The files of one of these folders; none, and a problem told, where that folder leads out. */
+  private List<Path> hereIn(Path in, int depth, List<Problem> problems) {
+    Optional<String> out = leadsOut(in);
+    out.ifPresent(why -> problems.add(new Problem(in.toString(), 0, 0, why, "")));
+    return out.isPresent() ? List.of() : yamlIn(in, depth, problems);
+  }
+
   /**
-   * Why a file is not opened though its name stands in this folder: a link, its own or one of a
-   * folder above it, leads elsewhere. Empty for all that lies here, and for what never did.
+   * Why a file is neither opened nor made though its name stands in this folder: a link, its own or
+   * one of a folder above it, leads elsewhere. Empty for all that lies here, and for what never did.
    */
   public Optional<String> leadsOut(Path path) {
-    if (!path.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize())) {
+    Path home = folder.toAbsolutePath().normalize();
+    Path file = path.toAbsolutePath().normalize();
+    if (!file.startsWith(home)) {
       return Optional.empty();
     }
     try {
-      Path real = path.toRealPath();
-      return real.startsWith(folder.toRealPath())
-          ? Optional.empty()
-          : Optional.of(
-              path
+      Path realHome = folder.toRealPath();
+      // The first name on the way that leads out is the link, whether what lies below is there yet.
+      Path on = home;
+      for (Path name : home.relativize(file)) {
+        on = on.resolve(name);
+        Path real = on.toRealPath();
+        if (!real.startsWith(realHome)) {
+          return Optional.of(
+              (on.equals(file) ? path : on)
                   + " is a link that leads out of your folder, to "
                   + real
-                  + ": it is not followed. Open that book by its own name, or move it here.");
+                  + ": it is not followed. "
+                  + (Files.isDirectory(real)
+                      ? "Put a folder of that name here, and move what lies there into it."
+                      : "Open that book by its own name, or move it here."));
+        }
+      }
+      return Optional.empty();
     } catch (IOException notThere) {
       return Optional.empty();
     }
@@ -141,7 +160,7 @@ public record Home(Path folder) {
   /** The user's files below one of the data folders, by name; trouble is told. */
   List<DataFile> files(String sub, List<Problem> problems) {
     List<DataFile> files = new ArrayList<>();
-    for (Path path : yamlIn(folder.resolve(sub), 3, problems)) {
+    for (Path path : hereIn(folder.resolve(sub), 3, problems)) {
       read(path, problems).ifPresent(files::add);
     }
     return List.copyOf(files);
@@ -227,13 +246,18 @@ public record Home(Path folder) {
           ? Read.bad(folder + " is not a folder: move it away.")
           : Read.good(List.of());
     }
-    try (Stream<Path> paths = Files.walk(folder, depth)) {
-      return Read.good(
-          paths
-              .filter(path -> path.getFileName().toString().endsWith(".yaml"))
-              .filter(path -> !Files.isDirectory(path))
-              .sorted()
-              .toList());
+    try {
+      // A folder that is itself a link is no folder to the walk; its files keep the names of here.
+      Path real = folder.toRealPath();
+      try (Stream<Path> paths = Files.walk(real, depth)) {
+        return Read.good(
+            paths
+                .map(path -> folder.resolve(real.relativize(path)))
+                .filter(path -> path.getFileName().toString().endsWith(".yaml"))
+                .filter(path -> !Files.isDirectory(path))
+                .sorted()
+                .toList());
+      }
     } catch (IOException | java.io.UncheckedIOException trouble) {
       return Read.bad("The folder " + folder + " cannot be read: " + why(trouble));
     }

@@ -71,6 +71,7 @@ public record TriedFile(List<Tried> pieces, List<Tried> toAsk, List<Problem> pro
         YamlFields from = new YamlFields(mapping, "a test piece", problems);
         boolean confirmed = from.flag("confirmed");
         piece(from)
+            .filter(piece -> saysSomething(piece, item, problems))
             .ifPresent(
                 piece -> {
                   pieces.add(piece);
@@ -84,6 +85,20 @@ public record TriedFile(List<Tried> pieces, List<Tried> toAsk, List<Problem> pro
       }
     }
     return pieces;
+  }
+
+  private static boolean saysSomething(Tried piece, Node item, ProblemList problems) {
+    boolean says =
+        piece.lengthMm().isPresent()
+            || piece.widthMm().isPresent()
+            || !piece.verdicts().isEmpty();
+    if (!says) {
+      problems.add(
+          item,
+          "Nothing measured and nothing said of this piece: it teaches nothing.",
+          "Write what it measured, such as length: 14.1 mm, or a verdict: " + VERDICTS.get(0) + ".");
+    }
+    return says;
   }
 
   private static Optional<Tried> piece(YamlFields from) {

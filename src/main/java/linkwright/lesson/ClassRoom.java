@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * A class at a glance, from the students' books in a folder.
@@ -42,27 +43,44 @@ public record ClassRoom(
    * The questions that were got wrong most.
    *
    * @param times in how many lessons of the whole class; missed again in one it counts once
+   * @param misses how often in all
    * @param lesson the lesson of one of those times
    */
-  public record Missed(String item, int times, String lesson) {}
+  public record Missed(String item, int times, int misses, String lesson) {
+    private static final Pattern SAFETY = Pattern.compile(".*/(danger|card)/.*");
 
-  /** A few of them, the worst first. */
+    /** The same and once more, of another lesson or of one that is counted. */
+    Missed and(boolean another) {
+      return new Missed(item, times + (another ? 1 : 0), misses + 1, lesson);
+    }
+
+    /** Whether it is of what can hurt someone. */
+    boolean isOfSafety() {
+      return SAFETY.matcher(item).matches();
+    }
+  }
+
+  /** A few of them, the worst first; of as bad ones those of safety, then the oftener missed. */
   public static List<Missed> worst(List<Seat> students) {
     Map<String, Missed> wrong = new TreeMap<>();
     for (Seat seat : students) {
       Set<List<String>> counted = new HashSet<>();
       for (Learner.QuestionPut put : seat.learner().askings()) {
-        if (put.given().filter(given -> !given.right()).isPresent()
-            && counted.add(List.of(put.lesson(), put.item()))) {
-          wrong.merge(
+        if (put.given().filter(given -> !given.right()).isPresent()) {
+          boolean another = counted.add(List.of(put.lesson(), put.item()));
+          wrong.put(
               put.item(),
-              new Missed(put.item(), 1, put.lesson()),
-              (one, more) -> new Missed(one.item(), one.times() + 1, one.lesson()));
+              wrong
+                  .getOrDefault(put.item(), new Missed(put.item(), 0, 0, put.lesson()))
+                  .and(another));
         }
       }
     }
     return wrong.values().stream()
-        .sorted(Comparator.comparingInt(Missed::times).reversed())
+        .sorted(
+            Comparator.comparingInt((Missed missed) -> -missed.times())
+                .thenComparing(missed -> !missed.isOfSafety())
+                .thenComparingInt(missed -> -missed.misses()))
         .limit(WORST)
         .toList();
   }

@@ -57,9 +57,7 @@ public final class HeldFigures {
         .filter(pattern -> isNamed(pattern.id(), texts))
         .forEach(
             pattern -> {
-              pattern
-                  .formersMm()
-                  .forEach((name, mm) -> put(held, pattern.id() + FORMER + name, mm));
+              pattern.formersMm().forEach((name, mm) -> put(held, former(pattern.id(), name), mm));
               HeldBends.of(pattern).ifPresent(line -> held.put(pattern.id() + BENDS, line));
             });
     return held;
@@ -68,6 +66,16 @@ public final class HeldFigures {
   /** Whether that is a figure of the reference files and none that is typed. */
   public static boolean isOne(String key) {
     return !WishKeys.ALL.contains(key);
+  }
+
+  /** The name of a former's size of that pattern. */
+  public static String former(String pattern, String name) {
+    return pattern + FORMER + name;
+  }
+
+  /** Whether that is the size of a former. */
+  public static boolean isFormer(String key) {
+    return isOne(key) && key.contains(FORMER);
   }
 
   /** Whether that is how a pattern is bent, which is no figure to show. */

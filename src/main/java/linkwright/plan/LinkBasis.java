@@ -1,5 +1,7 @@
 package linkwright.plan;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +17,8 @@ import linkwright.fit.Maker;
  * @param followed the sample link or the trial length that is followed
  * @param others name of another link of the chain → the sample of it that is followed
  * @param hung what a hung length says of links of several sizes; empty where all are alike
+ * @param noneOfHers whether the pattern's own formers are taken because none of her bench makes the
+ *     link
  */
 public record LinkBasis(
     Maker hands,
@@ -22,7 +26,11 @@ public record LinkBasis(
     Map<String, List<Double>> ownedMm,
     Optional<MeasuredLink> followed,
     Map<String, MeasuredLink> others,
-    Optional<HungMean> hung) {
+    Optional<HungMean> hung,
+    boolean noneOfHers) {
+  /** So many choices of her formers are tried one by one. */
+  private static final int MOST_TRIED = 16;
+
   public LinkBasis {
     ownedMm = Map.copyOf(ownedMm);
     others = Map.copyOf(others);
@@ -30,7 +38,7 @@ public record LinkBasis(
 
   /** What is known of the link with no piece followed. */
   public LinkBasis(Maker hands, boolean taught, Map<String, List<Double>> ownedMm) {
-    this(hands, taught, ownedMm, Optional.empty(), Map.of(), Optional.empty());
+    this(hands, taught, ownedMm, Optional.empty(), Map.of(), Optional.empty(), false);
   }
 
   /**
@@ -44,7 +52,7 @@ public record LinkBasis(
   /** The same, following those pieces. */
   public LinkBasis following(
       Optional<MeasuredLink> link, Map<String, MeasuredLink> samples, Optional<HungMean> mean) {
-    return new LinkBasis(hands, taught, ownedMm, link, samples, mean);
+    return new LinkBasis(hands, taught, ownedMm, link, samples, mean, noneOfHers);
   }
 
   /** What the same hands know of another link of the chain, with its wish alone. */
@@ -55,7 +63,64 @@ public record LinkBasis(
         FormersOwned.of(alone, hands),
         Optional.ofNullable(others.get(other)),
         Map.of(),
-        Optional.empty());
+        Optional.empty(),
+        false);
+  }
+
+  /**
+   * Over formers that make the link where the likeliest of her bench do not: others of hers, else
+   * the pattern's own, else any; empty where no formers make it.
+   *
+   * @param own the same over the pattern's own
+   */
+  public Optional<LinkBasis> otherwise(LinkBasis own, ChainWish wish) {
+    Optional<LinkBasis> hers =
+        oneEach().stream()
+            .map(sizes -> over(sizes, false))
+            .filter(each -> each.makes(wish))
+            .findFirst();
+    return hers.or(() -> noneOfHers(own, wish));
+  }
+
+  private Optional<LinkBasis> noneOfHers(LinkBasis own, ChainWish wish) {
+    Optional<Map<String, List<Double>>> better =
+        own.makes(wish)
+            ? Optional.of(own.ownedMm())
+            : new LinkSettling(wish, this)
+                .instead()
+                .map(
+                    sizes -> {
+                      Map<String, List<Double>> one = new LinkedHashMap<>();
+                      sizes.forEach((name, mm) -> one.put(name, List.of(mm)));
+                      return one;
+                    });
+    return better.map(sizes -> over(sizes, true));
+  }
+
+  private LinkBasis over(Map<String, List<Double>> sizes, boolean none) {
+    return new LinkBasis(hands, taught, sizes, followed, others, hung, none);
+  }
+
+  /** Choices of one size for each former, the first sizes first; not more than are soon tried. */
+  private List<Map<String, List<Double>>> oneEach() {
+    List<Map<String, List<Double>>> choices = List.of(Map.of());
+    for (Map.Entry<String, List<Double>> former : ownedMm.entrySet()) {
+      List<Map<String, List<Double>>> longer = new ArrayList<>();
+      for (double mm : former.getValue()) {
+        for (Map<String, List<Double>> begun : choices) {
+          Map<String, List<Double>> choice = new LinkedHashMap<>(begun);
+          choice.put(former.getKey(), List.of(mm));
+          longer.add(choice);
+        }
+      }
+      choices = longer.subList(0, Math.min(longer.size(), MOST_TRIED));
+    }
+    return choices;
+  }
+
+  /** Whether the wished link comes of those formers; where no length is wished, of any. */
+  public boolean makes(ChainWish wish) {
+    return new LinkSettling(wish, this).reaches();
   }
 
   /** Links of the hung length that is followed; 0 without one. */

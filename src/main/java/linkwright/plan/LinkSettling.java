@@ -142,6 +142,28 @@ final class LinkSettling {
         next -> new Blank(next.blankMm(), next.formersMm(), reckoned(), Optional.of(next)));
   }
 
+  /** Whether a link comes as wished over the formers there are, and no wire presses into wire. */
+  boolean reaches() {
+    WishedLink link = wish.link();
+    return link.pattern().isEmpty()
+        || link.blankMm().isPresent()
+        || link.lengthMm().isEmpty()
+        || found(link.pattern().get(), link)
+            .found()
+            .flatMap(Blank::proposal)
+            .filter(next -> next.reach() == Reach.REACHED && next.overlapMm() == 0)
+            .isPresent();
+  }
+
+  /** Formers that would do where those there are do not; empty where none would. */
+  Optional<Map<String, Double>> instead() {
+    return wish.link()
+        .pattern()
+        .flatMap(pattern -> found(pattern, wish.link()).found())
+        .flatMap(Blank::proposal)
+        .flatMap(Proposal::instead);
+  }
+
   private Read<Proposal> proposal(Pattern pattern, double lengthMm, double widthMm) {
     return Fit.next(
         pattern,

@@ -11,6 +11,9 @@ public record Length(double mm) {
   /** Ten kilometres: more wire than any bench holds, and small enough that nothing overflows. */
   private static final double MOST_MM = 1e7;
 
+  /** No wire is thicker than the rods that go to the drawplate; our own choice. */
+  private static final double THICKEST_MM = 30;
+
   private static final String EXAMPLE = "0.9 mm";
 
   /** A length below nothing, or none at all, is the programmer's fault. */
@@ -41,7 +44,22 @@ public record Length(double mm) {
   public static Read<Length> readWire(String typed) {
     return WrittenGauge.read(typed)
         .map(gauge -> gauge.map(Length::new))
-        .orElseGet(() -> readSize(typed));
+        .orElseGet(() -> readSize(typed).flatMap(length -> asThickness(length, typed)));
+  }
+
+  /** Refuses what is as thick as no wire, and asks after the unit if another would make it one. */
+  private static Read<Length> asThickness(Length length, String typed) {
+    if (length.mm() <= THICKEST_MM) {
+      return Read.good(length);
+    }
+    String mm =
+        Written.read(typed, EXAMPLE)
+            .flatMap(written -> readSize(written.digits() + " mm"))
+            .found()
+            .filter(meant -> meant.mm() <= THICKEST_MM)
+            .map(meant -> "Did you mean " + Decimals.upTo(meant.mm(), 3) + " mm?")
+            .orElse("Check the number.");
+    return Read.bad(Written.quoted(typed) + " is thicker than any wire is. " + mm);
   }
 
   /**

@@ -232,7 +232,7 @@ final class BlankSum implements Working {
             + (off < 0 ? "into" : "off")
             + " its formers before it springs, "
             + (lost < 0
-                ? "a link " + units.length(-lost) + " longer than its blank"
+                ? "a link comes out as from a blank " + units.length(-lost) + " longer"
                 : units.length(lost) + " of a blank is lost")
             + ", and an eye is turned "
             + Math.abs(turn)

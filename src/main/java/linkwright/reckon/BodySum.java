@@ -28,7 +28,7 @@ final class BodySum implements Working {
               Ask.words("ease", "ease", "comfortable", "snug", "comfortable", "loose"),
               Ask.optional("own-ease", "ease of your own", "20 mm, in place of the word"),
               Ask.optional("thick", "how thick the chain is", "6 mm"),
-              Ask.optional("extender", "extender", "50 mm, that may hang free")));
+              Ask.optional("extender", "extender", "50 mm, added at the end")));
 
   @Override
   public Sum sum() {
@@ -97,9 +97,13 @@ final class BodySum implements Working {
         mm -> {
           outcome.put("with_extender_mm", from + mm);
           outcome.line(
-              "Made "
+              "With an extender of "
+                  + answers.units().length(mm)
+                  + " plan a finished length of "
+                  + answers.units().length(from + mm)
+                  + ", the extender in it: it closes from "
                   + answers.units().length(from)
-                  + " with an extender it closes up to "
+                  + " to "
                   + answers.units().length(from + mm)
                   + ".");
         });

@@ -162,7 +162,10 @@ final class Books {
 
   Message begin(String name, List<Fact> facts, Handbook handbook) {
     shut();
-    Read<BookFile> created = BookFile.create(home.jobs(), name, device, clock.instant());
+    Read<BookFile> created =
+        home.jobsTrouble()
+            .map(Read::<BookFile>bad)
+            .orElseGet(() -> BookFile.create(home.jobs(), name, device, clock.instant()));
     if (created instanceof Read.Bad<BookFile> bad) {
       return new Message.JobNotOpened(bad.sentence());
     }
@@ -267,6 +270,7 @@ final class Books {
     List<Problem> problems = new ArrayList<>(book.problems());
     problems.addAll(book.unknownKinds());
     problems.addAll(book.unknownSteps(handbook::routine));
+    book.headless().ifPresent(problems::add);
     List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
     unreadDraft.ifPresent(told::add);
     book.whyReadOnly().ifPresent(told::add);

@@ -180,6 +180,10 @@ public final class StudentBooks {
   /** Takes away her book, all that lies beside it, and her name; answers with what is wrong. */
   public static Optional<String> remove(Home home, String id) {
     Path book = path(home, id);
+    Optional<String> out = home.leadsOut(book);
+    if (out.isPresent()) {
+      return out;
+    }
     try (Stream<Path> beside = Files.list(book.getParent())) {
       List<Path> hers =
           beside.filter(path -> String.valueOf(path.getFileName()).startsWith(id + ".")).toList();

@@ -1,19 +1,23 @@
 package linkwright.standing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.job.JobState;
 import linkwright.job.Sourced;
 import linkwright.job.Trials;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
 import linkwright.plan.LinkBasis;
+import linkwright.plan.NamedFormers;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
 import linkwright.plan.RingInstead;
+import linkwright.plan.SettledLink;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Read;
@@ -83,7 +87,8 @@ public record CountedPlan(
   }
 
   /** The plan of texts that are being typed, before they are kept. */
-  public static CountedPlan ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
+  public static CountedPlan ofTyped(Map<String, String> typed, JobState state, Handbook handbook) {
+    Map<String, String> texts = NamedFormers.sized(typed, handbook.own().formersMm());
     Optional<String> refused = notPlanned(texts, state.course().wish(), handbook);
     if (refused.isPresent()) {
       return troubled(Map.of(WishKeys.METAL, refused.get()));
@@ -177,6 +182,22 @@ public record CountedPlan(
   /** What the chain would be with other pieces chosen. */
   Read<Plan> with(Trials trials, Handbook handbook) {
     return planned(Followed.of(wish.orElseThrow(), trials, handbook), basis.orElseThrow());
+  }
+
+  /** What to mind about it, in sentences with sizes in those units. */
+  public List<String> remarks(UnitStyle units) {
+    List<String> remarks = new ArrayList<>(plan.orElseThrow().remarks(units));
+    SettledLink link = plan.get().link();
+    if (basis.filter(LinkBasis::noneOfHers).isPresent() && !link.followed()) {
+      remarks.add(
+          0,
+          "Of the formers of your bench none makes it: "
+              + link.formersMm().entrySet().stream()
+                  .map(each -> each.getKey() + " " + units.length(each.getValue()))
+                  .collect(Collectors.joining(", "))
+              + ".");
+    }
+    return remarks;
   }
 
   private static CountedPlan troubled(Map<String, String> troubles) {

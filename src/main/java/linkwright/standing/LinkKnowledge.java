@@ -58,10 +58,13 @@ final class LinkKnowledge {
                 .orElse(known);
     boolean others = wish.others().stream().anyMatch(size -> !tried(wish, trials, size).isEmpty());
     Maker all = others ? othersToo(wish, trials, maker) : maker;
-    return new LinkBasis(
-        all,
-        !tried.isEmpty() || others || earlier.isPresent(),
-        owned(wish, all, pattern.get(), trials, formersMm));
+    boolean learned = !tried.isEmpty() || others || earlier.isPresent();
+    LinkBasis hers =
+        new LinkBasis(all, learned, owned(wish, all, pattern.get(), trials, formersMm));
+    LinkBasis own = new LinkBasis(all, learned, owned(wish, all, pattern.get(), trials, List.of()));
+    return hers.ownedMm().equals(own.ownedMm()) || hers.makes(wish)
+        ? hers
+        : hers.otherwise(own, wish).orElse(hers);
   }
 
   private static List<Tried> tried(ChainWish wish, Trials trials, String size) {

@@ -17,6 +17,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.Sourced;
+import linkwright.plan.NamedFormers;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.UsualFigures;
@@ -86,7 +87,7 @@ public record Standing(
   public static Standing ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
     return of(
         CountedPlan.ofTyped(texts, state, handbook),
-        state.wished(texts),
+        state.wished(NamedFormers.sized(texts, handbook.own().formersMm())),
         handbook,
         Optional.empty(),
         PlanDefaults.of(texts, state, handbook));
@@ -236,7 +237,7 @@ public record Standing(
         forecast,
         state.times().totalSeconds(),
         redos.expected(),
-        taken,
+        HeldFormers.used(taken, counted),
         PlanDefaults.since(state.course().wish(), state, handbook),
         routine,
         CardTraits.of(state.course().wish(), handbook),
@@ -364,6 +365,17 @@ public record Standing(
             });
     missing.values().removeIf(count -> count == 0);
     return missing;
+  }
+
+  /** Wire that one of a kind and size takes, kerf included, mm; of any size where none is said. */
+  public double takesMm(PieceKind piece, String size) {
+    return counted.plan().stream()
+        .filter(plan -> piece.equals(PieceKind.LINK) && plan.sized())
+        .flatMap(plan -> plan.sizes().stream().map(one -> Map.entry(one, plan.wish())))
+        .filter(one -> one.getKey().name().equals(size))
+        .mapToDouble(one -> one.getKey().eachMm(one.getValue()))
+        .findFirst()
+        .orElseGet(() -> eachMm.getOrDefault(piece, 0.0));
   }
 
   /** Whether anything was said of wire on hand, so that some can be missed. */

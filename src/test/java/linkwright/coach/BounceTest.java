@@ -86,6 +86,8 @@ class BounceTest {
     void the_last_piece_does_not_end_the_step_with_it() {
       bench.pressEvery(500, 11, "page-down");
       assertThat(soldered()).isEqualTo(9);
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("solder-links"));
+      bench.pressEvery(800, 1, "page-down");
       assertThat(bench.at().step().id()).isEqualTo(new StepId("pickle-links"));
     }
   }
@@ -169,6 +171,31 @@ class BounceTest {
       bench.pass(Duration.ofSeconds(5));
       hold("page-down", 5000);
       assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(1);
+    }
+
+    @Test
+    void a_burst_at_a_batch_ends_that_and_begins_nothing_else() {
+      bench.goTo("cut-blanks").type("8").press("space");
+      bench.goTo("anneal-blanks").together();
+      bench.pass(Duration.ofSeconds(5));
+      String step = bench.at().step().id().toString();
+      int entered = bench.entered(Fact.class).size();
+      bench.pressEvery(500, 1, "page-down").pressEvery(500, 9, "page-down");
+      assertThat(bench.at().step().id()).isNotEqualTo(new StepId("anneal-blanks"));
+      assertThat(step).contains("anneal-blanks");
+      assertThat(bench.entered(Fact.class).size() - entered).isEqualTo(1);
+      assertThat(bench.notice()).contains("too soon");
+    }
+
+    @Test
+    void the_first_piece_of_a_step_is_counted_only_after_a_look() {
+      toSolder(9).press("b").pass(Duration.ofSeconds(5));
+      bench.pressEvery(900, 1, "page-down");
+      assertThat(bench.at().step().id()).isEqualTo(new StepId("solder-links"));
+      bench.pressEvery(500, 4, "page-down");
+      assertThat(soldered()).isZero();
+      bench.pressEvery(800, 1, "page-down").pressEvery(160, 5, "page-down");
+      assertThat(soldered()).isEqualTo(6);
     }
 
     @Test

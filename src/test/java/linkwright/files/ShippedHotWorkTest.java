@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
@@ -33,6 +34,21 @@ class ShippedHotWorkTest {
 
   private static boolean judges(Step step) {
     return step.stage().containsValue(Stage.CHECKED) || step.stage().containsValue(Stage.TESTED);
+  }
+
+  /** A card of what is not at hand is turned over unread, and the next one with it. */
+  @Test
+  void iron_binding_wire_is_spoken_of_only_where_something_is_tied_with_wire_that_may_be_iron() {
+    Pattern tied = Pattern.compile("(?i)(binding|tying) wire");
+    Predicate<Step> warned = step -> step.cautions().contains("binding-wire");
+    assertThat(ShippedSteps.in(warned)).as("steps with the card").isNotEmpty();
+    assertThat(
+            ShippedSteps.in(
+                warned.and(
+                    step ->
+                        !step.detail().tools().contains("tying wire")
+                            && ShippedSteps.texts(step).noneMatch(tied.asPredicate()))))
+        .isEmpty();
   }
 
   /** Not an hour later at the last look: a joint that fails its check is soldered again first. */

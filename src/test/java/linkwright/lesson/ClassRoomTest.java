@@ -30,6 +30,19 @@ class ClassRoomTest {
     assertThat(worst).extracting(ClassRoom.Missed::times).containsExactly(3, 2);
   }
 
+  @Test
+  void of_as_many_lessons_safety_comes_first_and_then_what_is_missed_oftener() {
+    List<Learner.QuestionPut> one =
+        List.of(
+            missed(0, "rope/1", "rope/look/draw"),
+            missed(1, "rope/1", "rope/next/draw"),
+            missed(2, "rope/1", "rope/next/draw"),
+            missed(3, "rope/1", "rope/danger/draw/cutting-wire"));
+    assertThat(ClassRoom.worst(List.of(seat("a", one))))
+        .extracting(ClassRoom.Missed::item)
+        .containsExactly("rope/danger/draw/cutting-wire", "rope/next/draw", "rope/look/draw");
+  }
+
   private static Learner.QuestionPut missed(int at, String lesson, String item) {
     return new Learner.QuestionPut(
         new EntryId("bench", at),

@@ -50,6 +50,15 @@ class WireSizeTest {
     assertThat(Length.readWire("SWG 50").orThrow().mm()).isCloseTo(0.0254, within(1e-12));
   }
 
+  @Test
+  void whatIsThickerThanAnyWireIsRefusedWithWhatWasLikelyMeant() {
+    assertThat(Length.readWire("1 km"))
+        .isEqualTo(Read.bad("“1 km” is thicker than any wire is. Did you mean 1 mm?"));
+    assertThat(Length.readWire("0,9 m").problem().orElseThrow()).endsWith("Did you mean 0.9 mm?");
+    assertThat(Length.readWire("90 cm").problem().orElseThrow()).endsWith("Check the number.");
+    assertThat(Length.readWire("12 mm").isGood()).as("a rod for the drawplate").isTrue();
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"19 ga", "19 gauge", "19ga.", "gauge 19"})
   void aGaugeWithoutItsNameIsAskedFor(String typed) {

@@ -8,6 +8,7 @@ import java.util.List;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.asking.Banks;
@@ -77,6 +78,41 @@ class SaidFirstTest extends StudentBench {
     assertThat(parts().toString()).contains(title);
     lead(PlaceId.REHEARSAL, "");
     assertThat(parts()).contains(new Prose(Prose.Kind.HEAD, title));
+  }
+
+  /** Found by name, the steps would stand in the order that is asked; its words would name it. */
+  @Test
+  void neither_what_is_found_nor_the_words_explained_give_away_what_comes() {
+    maraWorks();
+    assertThat(found()).noneMatch(line -> line.get(0).equals("step"));
+    assertThat(words()).doesNotContain("word of this step");
+    press(rightKey(), "space");
+    assertThat(words()).contains("word of this step");
+    List<String> steps =
+        found().stream().filter(line -> line.get(0).equals("step")).map(l -> l.get(1)).toList();
+    assertThat(steps).isNotEmpty().isSorted();
+  }
+
+  private List<List<String>> found() {
+    lead(PlaceId.FIND, "");
+    press("s", "t", "e", "p");
+    List<List<String>> lines =
+        parts().stream()
+            .filter(Table.class::isInstance)
+            .flatMap(part -> ((Table) part).lines().stream())
+            .map(Table.Line::cells)
+            .toList();
+    press("esc");
+    return lines;
+  }
+
+  private String words() {
+    lead(PlaceId.BENCH, "");
+    press("e");
+    assertThat(model.held().place()).isEqualTo(PlaceId.LOOKUP);
+    String all = parts().toString();
+    lead(PlaceId.BENCH, "");
+    return all;
   }
 
   /**

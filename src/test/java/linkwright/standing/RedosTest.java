@@ -78,6 +78,17 @@ class RedosTest {
   }
 
   @Test
+  void a_reason_that_nobody_gave_is_not_named() {
+    JobBook book = JobBook.scroll(Wishes.common().texts());
+    book.enter(new Fact.WireCut(PieceKind.LINK, 9, 38));
+    book.enter(
+        new Fact.PiecesScrapped(PieceKind.LINK, 2, new Stage("annealed"), false, "", ""));
+    Learnt learnt = Learnt.of(book.state(), book.standing());
+    assertThat(learnt.lost()).isEqualTo(2);
+    assertThat(learnt.lostFor()).isEmpty();
+  }
+
+  @Test
   void on_a_tie_both_reasons_are_named_in_one_order() {
     JobBook book = JobBook.scroll(Wishes.common().texts());
     book.enter(new Fact.WireCut(PieceKind.LINK, 9, 38));

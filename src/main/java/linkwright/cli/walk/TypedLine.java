@@ -215,6 +215,13 @@ final class TypedLine {
       case REHEARSE -> coach.go(Act.TO_REHEARSAL);
       case STUDENT -> ofLesson(Act.TO_STUDENT);
       case CLASS -> ofLesson(Act.TO_CLASS);
+      case SIGN -> {
+        if (coach.place() != PlaceId.STUDENT) {
+          ofLesson(Act.TO_STUDENT);
+        }
+        bench.act(Act.SIGN_STEP, "");
+        return form(rest);
+      }
       case NEAREST -> coach.go(Act.TO_NEAREST);
       case TESTS -> coach.go(Act.TO_TESTS);
       case TRIAL -> coach.go(Act.TO_TRIAL);

@@ -52,6 +52,8 @@ final class WalkPage {
             .filter(act -> stays && act != Act.UNDO && !EVERYWHERE.contains(act))
             // What is asked is answered by its number; an empty line leads nowhere else.
             .filter(act -> !(asks() && PlaceId.ledToBy(act).isPresent()))
+            // A book is opened, and a mark set in it, by the word for it and by no slip.
+            .filter(act -> act != Act.TO_STUDENT && act != Act.SIGN_STEP)
             // What is closed is not opened again by a line that is empty by mistake.
             .filter(act -> !(closed && act == Act.REOPEN));
     this.round = model.held().place() == PlaceId.ROUND;

@@ -97,6 +97,7 @@ enum WalkWord {
   LESSON("lesson", "be asked before you are told; a number answers", Act.TO_LESSON),
   REHEARSE("rehearse", "the steps dry; nothing is entered", Act.TO_REHEARSAL),
   STUDENT("student", "the report of the student at hand", Act.TO_STUDENT),
+  SIGN("sign", "a teacher's mark in the book of the student at hand", Act.SIGN_STEP),
   CLASS("class", "all students at a glance", Act.TO_CLASS),
   SETTINGS("settings", "units, trade words, looks", Act.TO_SETTINGS),
   BRIEF("brief", "one line a count; brief again: everything"),

@@ -170,9 +170,7 @@ final class BenchCount {
 
   /** Wire that one of what is counted takes, kerf included, mm. */
   static double eachMm(Standing standing, AtBench at) {
-    return sizeOf(standing, at)
-        .map(size -> size.eachMm(standing.counted().plan().orElseThrow().wish()))
-        .orElseGet(() -> standing.eachMm().getOrDefault(at.piece(), 0.0));
+    return standing.takesMm(at.piece(), at.size());
   }
 
   /** The link that is counted, where the chain has several sizes. */

@@ -83,7 +83,8 @@ public final class ClassContent {
         each ->
             parts.add(
                 Prose.says(
-                    (each.times() == 1 ? "once" : each.times() + " times")
+                    "in "
+                        + (each.times() == 1 ? "1 lesson" : each.times() + " lessons")
                         + ": "
                         + room.calls(each.item()))));
     return parts;

@@ -41,8 +41,13 @@ public record Presses(
     if (pause.isEmpty() || key.filter(pressed::equals).isEmpty()) {
       return false;
     }
-    boolean repeats = Duration.between(came, at).compareTo(Pauses.BOUNCE) < 0;
-    return repeats || Duration.between(counted, at).compareTo(pause.get()) < 0;
+    Duration since = Duration.between(came, at);
+    if (act.filter(last -> Pauses.leadsOn(last, meant)).isPresent()) {
+      // What it does changed under her hand: a burst is over before it goes on with other work.
+      return since.compareTo(Pauses.UNREAD) < 0;
+    }
+    return since.compareTo(Pauses.BOUNCE) < 0
+        || Duration.between(counted, at).compareTo(pause.get()) < 0;
   }
 
   /** The press came and counted. */

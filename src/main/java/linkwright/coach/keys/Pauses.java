@@ -91,6 +91,14 @@ public final class Pauses {
 
   private Pauses() {}
 
+  /**
+   * Whether the same key does something else now, for what it did ended something or will. A held
+   * key that was let go has a question of its own, and that was read as it was held.
+   */
+  public static boolean leadsOn(Act last, Act now) {
+    return last != now && now != Act.HELD_REDO && (ENDS.contains(last) || ENDS.contains(now));
+  }
+
   /** How long that is after an act; empty where a bounce does no harm. */
   public static Optional<Duration> after(Act act) {
     if (HARMLESS.contains(act)) {

@@ -63,7 +63,9 @@ public record ChainContent(
               words.show(
                   "Kept with values that would be others today; they are held, and told below.")));
     }
-    plan.remarks(units)
+    standing
+        .counted()
+        .remarks(units)
         .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
     SolderHeat.of(plan.wish().metal(), reference, units)
         .forEach(each -> parts.add(Prose.stop(words.show(each))));
@@ -113,7 +115,8 @@ public record ChainContent(
     rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
     mark(rows, plan);
     int remarks =
-        plan.remarks().size() + SolderHeat.of(plan.wish().metal(), reference, units).size();
+        standing.counted().remarks(units).size()
+            + SolderHeat.of(plan.wish().metal(), reference, units).size();
     if (remarks > 0) {
       String things = remarks == 1 ? "1 thing, below" : remarks + " things, below";
       rows.add(row("mind", things).with(Emphasis.TROUBLE));

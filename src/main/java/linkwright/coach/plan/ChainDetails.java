@@ -3,6 +3,8 @@ package linkwright.coach.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -24,6 +26,7 @@ import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.TradeWords;
+import linkwright.standing.HeldFormers;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
 
@@ -59,6 +62,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
 
   private List<Row> taken(Standing standing) {
     List<Row> rows = new ArrayList<>();
+    boolean formers = HeldFormers.chosenFrom(standing.taken());
     standing
         .taken()
         .forEach(
@@ -71,7 +75,9 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
                 if (!today.isEmpty()) {
                   rows.add(row(key, "as they were kept").remark("the pattern was changed since"));
                 }
-              } else if (!today.isEmpty() || (!told && !HeldFigures.isOne(key))) {
+              } else if (!today.isEmpty()
+                  || (!told && !HeldFigures.isOne(key))
+                  || (formers && HeldFigures.isFormer(key))) {
                 String since = today.isEmpty() ? "" : "; today it would be " + inUnits(today);
                 rows.add(
                     row(key.replace('-', ' '), inUnits(value.value()))
@@ -84,10 +90,14 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   /** Lengths as they are held, in the units that are shown. */
   private String inUnits(String held) {
     return held.endsWith(" mm")
-        ? Length.readList(held)
-            .map(all -> all.stream().map(mm -> length(mm.mm())).collect(Collectors.joining(", ")))
-            .found()
-            .orElse(held)
+        ? Pattern.compile("([0-9.]+ mm)(?=,|$)")
+            .matcher(held)
+            .replaceAll(
+                size ->
+                    Length.read(size.group())
+                        .map(mm -> Matcher.quoteReplacement(length(mm.mm())))
+                        .found()
+                        .orElse(Matcher.quoteReplacement(size.group())))
         : held;
   }
 

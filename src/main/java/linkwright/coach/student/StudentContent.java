@@ -126,7 +126,8 @@ public final class StudentContent {
             .map(
                 due ->
                     due.today() > 0
-                        ? due.today() + " questions are due today."
+                        ? (due.today() == 1 ? "1 question is" : due.today() + " questions are")
+                            + " due today."
                         : "The next questions are due on " + due.next() + ".")
             .orElse("No question waits.")
         + practice;

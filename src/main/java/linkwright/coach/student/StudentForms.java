@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
@@ -22,6 +23,7 @@ import linkwright.standing.Handbook;
 /** What a teacher signs and sets, and what a student writes of a piece. */
 final class StudentForms {
   private static final int MOST = 999;
+  private static final Pattern MARK = Pattern.compile("(\\p{L}[. ]?){1,4}");
   private static final int MOST_NAMED = 4;
 
   private StudentForms() {}
@@ -103,7 +105,9 @@ final class StudentForms {
     Map<String, String> troubles = new LinkedHashMap<>();
     switch (form.purpose()) {
       case SIGN_STEP -> {
-        need(form, "mark", "Sign with your mark, such as EK.", troubles);
+        if (!MARK.matcher(form.text("mark").strip()).matches()) {
+          troubles.put("mark", "Sign with your mark, one to four letters, such as EK.");
+        }
         if (!form.text("step").isBlank() || form.text("piece").isBlank()) {
           known(form, troubles);
         }

@@ -28,7 +28,7 @@ public final class NextTime {
                             : ".")));
     if (learnt.again() > 0) {
       sentences.add(
-          many(learnt.again(), "link") + " redone, most often for “" + learnt.againFor() + "”.");
+          many(learnt.again(), "link") + " redone" + often(learnt.againFor()) + ".");
     }
     learnt
         .lossShare()
@@ -36,9 +36,9 @@ public final class NextTime {
             share ->
                 sentences.add(
                     many(learnt.lost(), "link")
-                        + " scrapped, most often for “"
-                        + learnt.lostFor()
-                        + "”: reckon with a usual loss of "
+                        + " scrapped"
+                        + often(learnt.lostFor())
+                        + ": reckon with a usual loss of "
                         + Decimals.percent(share, 1)
                         + ", habit and this run together."));
     int rings = job.state().piles().of(PieceKind.RING).scrapped();
@@ -57,6 +57,10 @@ public final class NextTime {
                         + units.length(learnt.linkAddsMm().orElse(0))
                         + "."));
     return List.copyOf(sentences);
+  }
+
+  private static String often(String reason) {
+    return reason.isEmpty() ? "" : ", most often for “" + reason + "”";
   }
 
   private static String many(int count, String piece) {

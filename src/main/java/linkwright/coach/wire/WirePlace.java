@@ -281,10 +281,8 @@ public final class WirePlace implements Place {
       case CUT_WIRE -> {
         int count = count(form).orElseThrow();
         Optional<LinksOfSize> size = WireForms.size(job, form);
-        double each =
-            size.map(one -> one.eachMm(job.standing().counted().plan().orElseThrow().wish()))
-                .orElseGet(() -> job.standing().eachMm().getOrDefault(piece, 0.0));
         String name = size.map(LinksOfSize::name).orElse("");
+        double each = job.standing().takesMm(piece, name);
         StillToDo left = job.standing().left().get(piece);
         boolean tooMany = left != null && count > left.of(name).canCut();
         Fact cut = new Fact.WireCut(piece, count, each, name);

@@ -18,9 +18,9 @@ import linkwright.standing.StillToDo;
  * @param blankMm the sample link's blank, mm; empty without one
  * @param pieces test pieces made
  * @param again how often a link was done again
- * @param againFor why, most often
+ * @param againFor why, most often; empty where mostly no reason was given
  * @param lost links lost
- * @param lostFor why, most often
+ * @param lostFor why, most often; empty where mostly no reason was given
  * @param lossShare what to reckon with as usual loss, 0 to 1; empty where none was lost
  * @param longerMm how much longer than counted the chain came, mm, negative for shorter; empty
  *     where it was not measured or came as counted
@@ -90,7 +90,10 @@ public record Learnt(
         : OptionalDouble.empty();
   }
 
-  /** The reason that was given most often; all of them, by name, where several were. */
+  /**
+   * The reason that was given most often; all of them, by name, where several were; empty where
+   * most were sent away without one.
+   */
   private static String often(Map<String, Integer> reasons) {
     int most = reasons.values().stream().mapToInt(Integer::intValue).max().orElse(0);
     return reasons.isEmpty()
@@ -98,6 +101,7 @@ public record Learnt(
         : reasons.entrySet().stream()
             .filter(reason -> reason.getValue() == most)
             .map(Map.Entry::getKey)
+            .filter(reason -> !reason.isEmpty())
             .sorted()
             .collect(Collectors.joining(" and "));
   }

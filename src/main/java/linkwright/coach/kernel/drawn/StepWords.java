@@ -18,9 +18,15 @@ import linkwright.routine.TradeWords;
 public final class StepWords {
   private StepWords() {}
 
-  /** Those of the open step, in the glossary's order; none without one. */
+  /**
+   * Those of the open step, in the glossary's order; none without one, and none while a student has
+   * still to say which it is.
+   */
   public static List<TradeTerm> ofOpen(Model model) {
-    return AtBench.of(model).map(at -> of(at.step(), model)).orElse(List.of());
+    return AtBench.of(model)
+        .filter(at -> !model.learning().hides(at.step().id()))
+        .map(at -> of(at.step(), model))
+        .orElse(List.of());
   }
 
   /** Those of a step, in the glossary's order. */

@@ -1,0 +1,118 @@
+package linkwright.standing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import linkwright.bench.Flame;
+import linkwright.bench.OwnBench;
+import linkwright.bench.OwnPrices;
+import linkwright.bench.Pickle;
+import linkwright.job.Sourced;
+import linkwright.plan.Plan;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import linkwright.quantity.Decimals;
+import linkwright.quantity.UnitStyle;
+import org.junit.jupiter.api.Test;
+
+/** Formers of her bench are taken where they make the link, and told by her names for them. */
+class HerFormersTest {
+  private static final Map<String, String> WISH =
+      Wishes.common()
+          .without(WishKeys.LINK_BLANK)
+          .with(WishKeys.LINK_LENGTH, "16 mm")
+          .with(WishKeys.LINK_WIDTH, "5.4 mm")
+          .texts();
+
+  static Handbook bench(Map<String, Double> formers) {
+    return JobBook.HANDBOOK.with(
+        new OwnBench(
+            "",
+            List.of(),
+            Optional.empty(),
+            formers,
+            List.of(),
+            OptionalDouble.empty(),
+            Flame.NOT_SAID,
+            Pickle.NOT_SAID,
+            List.of(),
+            OwnPrices.NONE,
+            Map.of(),
+            Map.of(),
+            OptionalLong.empty(),
+            Map.of(),
+            List.of()));
+  }
+
+  private static Map<String, Double> thick() {
+    Map<String, Double> formers = new LinkedHashMap<>();
+    formers.put("small step", 2.4);
+    formers.put("nail", 2.9);
+    formers.put("fat step", 4.1);
+    formers.put("pretty knob", 12.0);
+    return formers;
+  }
+
+  @Test
+  void formers_that_cannot_make_the_link_are_not_taken_and_the_plan_says_so() {
+    Standing standing = Standing.ofWish(WISH, bench(thick()));
+    Plan plan = standing.counted().plan().orElseThrow();
+    assertThat(plan.link().proposal().orElseThrow().shortfall(UnitStyle.METRIC)).isEmpty();
+    assertThat(plan.link().formersMm().values()).doesNotContain(2.4);
+    assertThat(standing.counted().remarks(UnitStyle.METRIC).get(0))
+        .startsWith("Of the formers of your bench none makes it: tip ");
+  }
+
+  @Test
+  void formers_that_make_it_are_taken_and_stand_by_her_names() {
+    Map<String, Double> formers = thick();
+    formers.put("thin, bent step", 1.0);
+    formers.put("stout 2", 3.5);
+    Standing standing = Standing.ofWish(WISH, bench(formers));
+    assertThat(standing.counted().remarks(UnitStyle.METRIC))
+        .noneMatch(each -> each.contains("your bench"));
+    Map<String, Double> used = standing.counted().plan().orElseThrow().link().formersMm();
+    assertThat(used).containsEntry("tip", 1.0);
+    assertThat(standing.taken())
+        .containsEntry(
+            "scroll former tip", new Sourced("thin bent step 1 mm", Sourced.Source.BENCH));
+    assertThat(standing.taken().get("scroll former bow").from()).isEqualTo(Sourced.Source.BENCH);
+  }
+
+  @Test
+  void her_name_for_a_former_stands_for_its_size_where_she_types_one_and_is_kept_as_that() {
+    Map<String, String> typed = new LinkedHashMap<>(WISH);
+    typed.put(WishKeys.LINK_FORMERS, "tip=1 mm, bow=Fat step");
+    JobBook book = JobBook.of("scroll-and-ring");
+    Standing standing = Standing.ofTyped(typed, book.state(), bench(thick()));
+    assertThat(standing.counted().plan().orElseThrow().link().formersMm())
+        .containsEntry("bow", 4.1);
+    book.enter(PlanDefaults.kept(typed, book.state(), bench(thick())));
+    assertThat(book.state().course().wish())
+        .containsEntry(WishKeys.LINK_FORMERS, "tip=1 mm, bow=4.1 mm");
+    assertThat(Standing.of(book.state(), JobBook.HANDBOOK).counted().plan()).isPresent();
+  }
+
+  @Test
+  void a_name_that_is_none_of_hers_stays_refused() {
+    Map<String, String> typed = new LinkedHashMap<>(WISH);
+    typed.put(WishKeys.LINK_FORMERS, "tip=1 mm, bow=thin air");
+    JobBook book = JobBook.of("scroll-and-ring");
+    assertThat(Standing.ofTyped(typed, book.state(), bench(thick())).counted().troubles())
+        .containsOnlyKeys(WishKeys.LINK_FORMERS);
+  }
+
+  @Test
+  void the_figure_of_the_pattern_is_told_where_it_was_used() {
+    Standing standing = Standing.ofWish(WISH, bench(thick()));
+    double tip = standing.counted().plan().orElseThrow().link().formersMm().get("tip");
+    assertThat(standing.taken().get("scroll former tip").value())
+        .isEqualTo(Decimals.upTo(tip, 3) + " mm");
+    assertThat(standing.taken().get("scroll former tip").from()).isEqualTo(Sourced.Source.USUAL);
+  }
+}
