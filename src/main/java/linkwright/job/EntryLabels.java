@@ -32,9 +32,7 @@ public final class EntryLabels {
     // On one machine the number tells each from any other.
     devices.forEach(
         device ->
-            shown.put(
-                device,
-                devices.size() == 1 ? "" : named(device, alike.get(name(device)))));
+            shown.put(device, devices.size() == 1 ? "" : named(device, alike.get(name(device)))));
     return new EntryLabels(shown);
   }
 

@@ -19,7 +19,8 @@ class EntryLabelsTest {
     EntryLabels labels = EntryLabels.of(entries);
 
     assertThat(entries.stream().map(Entry::id).map(labels::of))
-        .containsExactly("1 of the first vm", "1 of the second vm", "1 of the third vm", "1 of bench");
+        .containsExactly(
+            "1 of the first vm", "1 of the second vm", "1 of the third vm", "1 of bench");
   }
 
   private static Entry entry(String device, int number) {
