@@ -166,7 +166,9 @@ public final class BookFile implements Closeable {
     return reading.suspects();
   }
 
-  /** What is wrong with the line that the book begins with, which keeps no entry from being read. */
+  /**
+   * What is wrong with the line that the book begins with, which keeps no entry from being read.
+   */
   public Optional<Problem> headless() {
     return BookOpening.headless(this);
   }
