@@ -96,7 +96,7 @@ public final class YamlFields {
           "This program reads files of format 1, not of format "
               + NodeWords.shown(format.get())
               + ".",
-          "format: 1, or a newer Linkwright.");
+          "Write format: 1, or use the newer Linkwright that wrote it.");
     }
   }
 
