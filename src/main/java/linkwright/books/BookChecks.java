@@ -40,7 +40,7 @@ public final class BookChecks {
             book -> {
               BookOpening.newer(path)
                   .ifPresent(why -> problems.add(new Problem(path.toString(), 1, 1, why, "")));
-              BookOpening.headless(book).ifPresent(problems::add);
+              book.headless().ifPresent(problems::add);
               problems.addAll(book.problems());
               problems.addAll(book.unknownKinds());
               problems.addAll(ahead(book, now));

@@ -67,7 +67,7 @@ final class BookExamination {
     read.found()
         .ifPresent(
             book -> {
-              BookOpening.headless(book).ifPresent(problems::add);
+              book.headless().ifPresent(problems::add);
               problems.addAll(book.problems());
               problems.addAll(book.unknownKinds());
               whyOnlyToLook(path).ifPresent(why -> wrong(path, why));

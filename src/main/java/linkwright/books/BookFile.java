@@ -166,6 +166,13 @@ public final class BookFile implements Closeable {
     return reading.suspects();
   }
 
+  /**
+   * What is wrong with the line that the book begins with, which keeps no entry from being read.
+   */
+  public Optional<Problem> headless() {
+    return BookOpening.headless(this);
+  }
+
   /** All there is to tell about the book, located; unchangeable. */
   public synchronized List<Problem> problems() {
     List<Problem> all = new ArrayList<>(openingProblems);

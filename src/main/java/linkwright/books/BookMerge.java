@@ -34,6 +34,7 @@ import linkwright.quantity.Read;
  */
 public record BookMerge(List<String> texts, List<Problem> problems, List<String> summary) {
   private static final String LOT = "lot-";
+  private static final String PLAN = "plan-set";
 
   /** Copies the lists. */
   public BookMerge {
@@ -122,9 +123,10 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     sources.forEach(source -> union.putAll(source.rows()));
     Map<String, List<ScannedLine>> byDevice = byDevice(union);
     problems.addAll(twice(byDevice));
+    List<String> texts = inOrder(union);
+    problems.addAll(plansBehind(sources, texts, union));
     return Read.good(
-        new BookMerge(
-            inOrder(union), problems.stream().distinct().toList(), summary(sources, byDevice)));
+        new BookMerge(texts, problems.stream().distinct().toList(), summary(sources, byDevice)));
   }
 
   private static boolean sameJob(Source one, Source other) {
@@ -210,6 +212,49 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
           }
         });
     return problems;
+  }
+
+  /**
+   * Plans that a clock lays before one that stood in their own book already when they were made: of
+   * the books together another plan holds than of that book alone.
+   */
+  private static List<Problem> plansBehind(
+      List<Source> sources, List<String> texts, Map<String, ScannedLine> union) {
+    Optional<BookLine> holds = lastPlan(texts, union);
+    List<Problem> problems = new ArrayList<>();
+    for (Source source : sources) {
+      Optional<BookLine> own = lastPlan(List.copyOf(source.rows().keySet()), union);
+      boolean hadSeen =
+          entries(source.rows().values()).stream()
+              .anyMatch(each -> holds.equals(Optional.of(each)));
+      if (hadSeen && !own.equals(holds)) {
+        problems.add(
+            new Problem(
+                "the books together",
+                0,
+                0,
+                "In "
+                    + source.path()
+                    + " the plan is that of "
+                    + named(own.orElseThrow())
+                    + "; united, by the time that its clock said, it lies before that of "
+                    + named(holds.orElseThrow())
+                    + ", and that one holds.",
+                "Look at the plan of the new book, and set it anew if the other is meant."));
+      }
+    }
+    return problems;
+  }
+
+  private static Optional<BookLine> lastPlan(List<String> texts, Map<String, ScannedLine> union) {
+    return texts.stream()
+        .flatMap(text -> union.get(text).entry().stream())
+        .filter(entry -> entry.kind().equals(PLAN))
+        .reduce((before, last) -> last);
+  }
+
+  private static String named(BookLine entry) {
+    return "entry " + entry.number() + " of " + entry.device();
   }
 
   private static List<String> summary(

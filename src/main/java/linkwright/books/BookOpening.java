@@ -127,8 +127,12 @@ record BookOpening(
         : Optional.empty();
   }
 
-  /** That the line that a book begins with is gone or changed, though entries stand in it. */
+  /** That a book's first line is gone or changed though entries stand in it, or stands twice. */
   static Optional<Problem> headless(BookFile book) {
+    return noTitle(book).or(() -> headedTwice(book));
+  }
+
+  private static Optional<Problem> noTitle(BookFile book) {
     return read(book.path())
         .found()
         .filter(bytes -> !book.rows().isEmpty() && !BookMarks.beginsWithTitle(bytes))
@@ -144,6 +148,24 @@ record BookOpening(
                         + ", format "
                         + BookText.FORMAT
                         + ". All entries are read without it."));
+  }
+
+  /** That a book's first line stands in it more than once, as where two were copied together. */
+  private static Optional<Problem> headedTwice(BookFile book) {
+    byte[] bytes = read(book.path()).orElse(new byte[0]);
+    List<String> lines = new String(bytes, StandardCharsets.UTF_8).lines().toList();
+    int first = lines.indexOf(BookText.HEADER);
+    int last = lines.lastIndexOf(BookText.HEADER);
+    return first == last
+        ? Optional.empty()
+        : Optional.of(
+            new Problem(
+                book.path().toString(),
+                last + 1,
+                1,
+                "The line that a book begins with stands a second time.",
+                "Take this one away, and look whether what follows it belongs to this job. All"
+                    + " entries are read as it is."));
   }
 
   /** Why nothing goes into a book that was emptied after entries of it were shown as done. */

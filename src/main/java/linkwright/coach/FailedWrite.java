@@ -24,6 +24,9 @@ final class FailedWrite {
   /** Where it is not known whether an entry was kept, nobody says that it was not. */
   private static final String NOT_KNOWN = "It is not known";
 
+  /** Where the book was changed outside, trying again enters nothing: it reads the book anew. */
+  private static final String READS_ANEW = "trying again reads it anew.";
+
   private FailedWrite() {}
 
   static Model told(Model model, Writing.Pending pending, String why) {
@@ -82,8 +85,12 @@ final class FailedWrite {
             failed.known() ? "Not written, and not counted" : "Not known whether it is written"),
         Prose.stop(failed.why()),
         Prose.says(
-            "Nothing else is counted before this is answered. {do:try-again} tries the same once"
-                + " more; {do:give-up} gives it up, and what was typed stays."
+            "Nothing else is counted before this is answered. {do:try-again} "
+                + (failed.why().endsWith(READS_ANEW)
+                    ? "reads the book anew and leads to the places; what you entered last is then"
+                        + " entered again"
+                    : "tries the same once more")
+                + "; {do:give-up} gives it up, and what was typed stays."
                 + " {do:leave} leaves, and it is not entered."));
   }
 }

@@ -90,8 +90,7 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
   }
 
   private static boolean isAsked(Model model) {
-    boolean lesson =
-        model.held() instanceof FindHeld held && held.from().place() == PlaceId.LESSON;
+    boolean lesson = model.held() instanceof FindHeld held && held.from().place() == PlaceId.LESSON;
     return lesson || model.job().filter(model.learning()::works).isPresent();
   }
 

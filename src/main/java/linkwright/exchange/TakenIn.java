@@ -229,8 +229,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
 
   /** As the bench enters it: what begins takes its wire off what is on hand. */
   private static Fact begun(PieceKind kind, Tallied.TallyRow said, Standing standing) {
-    return new Fact.WireCut(
-        kind, said.count(), standing.takesMm(kind, said.size()), said.size());
+    return new Fact.WireCut(kind, said.count(), standing.takesMm(kind, said.size()), said.size());
   }
 
   private static Fact tally(

@@ -120,7 +120,8 @@ public record Home(Path folder) {
 
   /**
    * Why a file is neither opened nor made though its name stands in this folder: a link, its own or
-   * one of a folder above it, leads elsewhere. Empty for all that lies here, and for what never did.
+   * one of a folder above it, leads elsewhere. Empty for all that lies here, and for what never
+   * did.
    */
   public Optional<String> leadsOut(Path path) {
     Path home = folder.toAbsolutePath().normalize();

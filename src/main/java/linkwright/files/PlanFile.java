@@ -21,6 +21,7 @@ import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlText;
 import linkwright.plan.ChainWish;
+import linkwright.plan.NamedFormers;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Problem;
@@ -128,19 +129,20 @@ public record PlanFile(
     }
     groups.values().forEach(YamlFields::sound);
     boolean wellFormed = from.sound();
+    Map<String, String> sized = NamedFormers.sized(texts, library.bench().bench().formersMm());
     WishReading reading =
-        WishReading.of(texts, library.reference(), List.copyOf(library.patterns().values()));
+        WishReading.of(sized, library.reference(), List.copyOf(library.patterns().values()));
     reading.troubles().forEach((key, sentence) -> tell(from, groups, key, sentence));
     Optional<String> refused =
         reading.wish().map(wish -> wish.metal().notPlanned()).filter(why -> !why.isEmpty());
     refused.ifPresent(why -> from.wrongValue(WishKeys.METAL, why, ""));
     Optional<ChainWish> wish = wellFormed && refused.isEmpty() ? reading.wish() : Optional.empty();
-    return new PlanFile(wish, texts, from.problems().all());
+    return new PlanFile(wish, sized, from.problems().all());
   }
 
   /** What stands at a key as it would be typed: a list with commas, formers as name=size. */
   private static Optional<String> text(YamlFields fields, String key) {
-    if (key.equals("formers")) {
+    if (key.equals("formers") && !fields.isScalar(key)) {
       return fields
           .group(key, "the formers")
           .map(

@@ -89,14 +89,14 @@ public record TriedFile(List<Tried> pieces, List<Tried> toAsk, List<Problem> pro
 
   private static boolean saysSomething(Tried piece, Node item, ProblemList problems) {
     boolean says =
-        piece.lengthMm().isPresent()
-            || piece.widthMm().isPresent()
-            || !piece.verdicts().isEmpty();
+        piece.lengthMm().isPresent() || piece.widthMm().isPresent() || !piece.verdicts().isEmpty();
     if (!says) {
       problems.add(
           item,
           "Nothing measured and nothing said of this piece: it teaches nothing.",
-          "Write what it measured, such as length: 14.1 mm, or a verdict: " + VERDICTS.get(0) + ".");
+          "Write what it measured, such as length: 14.1 mm, or a verdict: "
+              + VERDICTS.get(0)
+              + ".");
     }
     return says;
   }

@@ -13,7 +13,7 @@ import linkwright.quantity.Count;
 public record EntryId(String device, int number) {
   /** What tells two machines of one name apart: nothing that a person needs to read. */
   private static final Pattern TELLS_APART =
-      Pattern.compile("-(?=[a-z]*[2-9])([a-hjkmnp-tv-z2-9]{8})(?=$|~)");
+      Pattern.compile("-(?=[a-z]*[2-9])[a-hjkmnp-tv-z2-9]{8}(?=$|~)");
 
   /** As it stands in a book: {@code bench-k7f3m2q9-7}. */
   public String written() {
@@ -23,14 +23,12 @@ public record EntryId(String device, int number) {
   /** As it is shown: {@code bench-7}. */
   @Override
   public String toString() {
-    return shown(device, 0) + "-" + number;
+    return shown(device) + "-" + number;
   }
 
-  /** A device as it is shown, with so many letters of what tells it from others of its name. */
-  static String shown(String device, int letters) {
-    return TELLS_APART
-        .matcher(device)
-        .replaceFirst(tag -> letters == 0 ? "" : "-" + tag.group(1).substring(0, letters));
+  /** A device as it is shown, without what tells it from others of its name. */
+  static String shown(String device) {
+    return TELLS_APART.matcher(device).replaceFirst("");
   }
 
   /** Reads back what is written; empty if it is not of that shape. */

@@ -1,18 +1,18 @@
 package linkwright.job;
 
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * How the entries of one book are shown: each by a label that no other of the book has, its number
- * where one machine wrote all of it. Where two machines are called alike, as much of what tells
- * them apart is shown as is needed.
+ * where one machine wrote all of it, else its number and the machine. Machines that are called
+ * alike are told apart by which of them wrote first: what tells them apart inside is no word.
  */
 public final class EntryLabels {
-  private static final int ALL_LETTERS = 8;
+  private static final List<String> WHICH =
+      List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth");
 
   private final Map<String, String> shown;
 
@@ -22,42 +22,38 @@ public final class EntryLabels {
 
   /** The labels of a book's entries. */
   public static EntryLabels of(List<Entry> entries) {
-    Map<String, Set<String>> alike = new HashMap<>();
-    entries.stream()
-        .map(entry -> entry.id().device())
-        .distinct()
-        .forEach(
-            device ->
-                alike
-                    .computeIfAbsent(EntryId.shown(device, 0), any -> new HashSet<>())
-                    .add(device));
+    List<String> devices = entries.stream().map(entry -> entry.id().device()).distinct().toList();
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    for (String device : devices) {
+      String name = name(device);
+      alike.put(name, devices.stream().filter(any -> name(any).equals(name)).toList());
+    }
     Map<String, String> shown = new HashMap<>();
-    alike
-        .values()
-        .forEach(
-            devices -> {
-              int letters = enough(devices);
-              devices.forEach(device -> shown.put(device, EntryId.shown(device, letters)));
-            });
     // On one machine the number tells each from any other.
-    shown.replaceAll((device, name) -> shown.size() > 1 ? name + "-" : "");
+    devices.forEach(
+        device ->
+            shown.put(device, devices.size() == 1 ? "" : named(device, alike.get(name(device)))));
     return new EntryLabels(shown);
   }
 
-  private static int enough(Set<String> devices) {
-    int letters = 0;
-    while (letters < ALL_LETTERS && different(devices, letters) < devices.size()) {
-      letters++;
-    }
-    return letters;
+  /** What a person calls a machine, without the number of a copied home. */
+  private static String name(String device) {
+    return EntryId.shown(device).replaceFirst("~\\d+$", "");
   }
 
-  private static long different(Set<String> devices, int letters) {
-    return devices.stream().map(device -> EntryId.shown(device, letters)).distinct().count();
+  private static String named(String device, List<String> alike) {
+    String name = name(device);
+    int at = alike.indexOf(device);
+    if (alike.size() == 1) {
+      return " of " + name;
+    }
+    return at < WHICH.size()
+        ? " of the " + WHICH.get(at) + " " + name
+        : " of " + name + " number " + (at + 1);
   }
 
   /** The label of an entry of that book. */
   public String of(EntryId id) {
-    return shown.getOrDefault(id.device(), EntryId.shown(id.device(), 0) + "-") + id.number();
+    return id.number() + shown.getOrDefault(id.device(), " of " + name(id.device()));
   }
 }

@@ -57,9 +57,7 @@ public final class HeldFigures {
         .filter(pattern -> isNamed(pattern.id(), texts))
         .forEach(
             pattern -> {
-              pattern
-                  .formersMm()
-                  .forEach((name, mm) -> put(held, former(pattern.id(), name), mm));
+              pattern.formersMm().forEach((name, mm) -> put(held, former(pattern.id(), name), mm));
               HeldBends.of(pattern).ifPresent(line -> held.put(pattern.id() + BENDS, line));
             });
     return held;

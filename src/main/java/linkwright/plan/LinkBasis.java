@@ -69,13 +69,15 @@ public record LinkBasis(
 
   /**
    * Over formers that make the link where the likeliest of her bench do not: others of hers, else
-   * the pattern's own, else any; empty where no formers make it.
+   * the pattern's own, else any that do, else the pattern's own.
    *
    * @param own the same over the pattern's own
    */
   public Optional<LinkBasis> otherwise(LinkBasis own, ChainWish wish) {
     Optional<LinkBasis> hers =
-        oneEach().stream().map(sizes -> over(sizes, false)).filter(each -> each.makes(wish))
+        oneEach().stream()
+            .map(sizes -> over(sizes, false))
+            .filter(each -> each.makes(wish))
             .findFirst();
     return hers.or(() -> noneOfHers(own, wish));
   }
@@ -92,7 +94,7 @@ public record LinkBasis(
                       sizes.forEach((name, mm) -> one.put(name, List.of(mm)));
                       return one;
                     });
-    return better.map(sizes -> over(sizes, true));
+    return Optional.of(over(better.orElse(own.ownedMm()), true));
   }
 
   private LinkBasis over(Map<String, List<Double>> sizes, boolean none) {

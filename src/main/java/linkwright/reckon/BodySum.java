@@ -28,7 +28,7 @@ final class BodySum implements Working {
               Ask.words("ease", "ease", "comfortable", "snug", "comfortable", "loose"),
               Ask.optional("own-ease", "ease of your own", "20 mm, in place of the word"),
               Ask.optional("thick", "how thick the chain is", "6 mm"),
-              Ask.optional("extender", "extender", "50 mm, that may hang free")));
+              Ask.optional("extender", "extender", "50 mm, added at the end")));
 
   @Override
   public Sum sum() {
@@ -72,7 +72,9 @@ final class BodySum implements Working {
                       case "loose" -> new double[] {INCH_MM, 1.25 * INCH_MM};
                       default -> new double[] {0.75 * INCH_MM, INCH_MM};
                     });
-    double from = around.orElseThrow() + ease[0];
+    // Between the widest wrist and the narrowest neck nobody is measured.
+    boolean neck = around.orElseThrow() > (WRIST_MM.get(1) + NECK_MM.get(0)) / 2;
+    double from = around.get() + ease[0];
     double to = around.get() + ease[1];
     outcome.put("from_mm", from);
     outcome.put("to_mm", to);
@@ -82,13 +84,19 @@ final class BodySum implements Working {
             : answers.units().length(from) + " to " + answers.units().length(to);
     outcome.line("Finished length " + length + ", clasp and its rings in it.");
     if (own.isEmpty()) {
-      outcome.line("Ease for a wrist, common practice, no source; try it with a strip of paper.");
+      outcome.line(
+          neck
+              ? "That is a neck, and the ease a wrist's: give an ease of your own, tried with a strip"
+                  + " of paper."
+              : "Ease for a wrist, common practice, no source; try it with a strip of paper.");
     }
     thick.ifPresent(
         mm -> {
           outcome.put("thick_takes_mm", Math.PI * mm);
           outcome.line(
-              "Closed round the wrist a chain this thick takes "
+              "Closed round the "
+                  + (neck ? "neck" : "wrist")
+                  + " a chain this thick takes "
                   + answers.units().length(Math.PI * mm)
                   + " from the inside (π × thickness). The ease allows for thin chain already: add"
                   + " what is more than that, not all of both.");
@@ -97,9 +105,13 @@ final class BodySum implements Working {
         mm -> {
           outcome.put("with_extender_mm", from + mm);
           outcome.line(
-              "Made "
+              "With an extender of "
+                  + answers.units().length(mm)
+                  + " plan a finished length of "
+                  + answers.units().length(from + mm)
+                  + ", the extender in it: it closes from "
                   + answers.units().length(from)
-                  + " with an extender it closes up to "
+                  + " to "
                   + answers.units().length(from + mm)
                   + ".");
         });

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import linkwright.bench.OwnBench;
 import linkwright.bench.OwnSolder;
@@ -71,20 +72,31 @@ public final class OwnAnswers {
             sizesMm.stream().map(mm -> exact(mm, units)).collect(Collectors.joining(",")));
   }
 
-  /** That of the solder asked for; of her only one where none was. */
+  /** That of the solder asked for; where none was, of her only one or of her hard one. */
   private static Optional<String> strip(List<OwnSolder> solders, String name, UnitStyle units) {
     List<String> strips =
-        solders.stream()
-            .filter(each -> name.isBlank() || each.name().equalsIgnoreCase(name.strip()))
-            .filter(each -> each.stripWidthMm().isPresent() && each.stripThicknessMm().isPresent())
-            .map(
-                each ->
-                    exact(each.stripWidthMm().getAsDouble(), units)
-                        + " x "
-                        + exact(each.stripThicknessMm().getAsDouble(), units))
-            .distinct()
-            .toList();
-    return strips.size() == 1 ? Optional.of(strips.get(0)) : Optional.empty();
+        strips(
+            solders, each -> name.isBlank() || each.name().equalsIgnoreCase(name.strip()), units);
+    // The sum goes by hard solder where none is named.
+    List<String> hard =
+        name.isBlank() && strips.size() > 1
+            ? strips(solders, each -> each.grade().equalsIgnoreCase("hard"), units)
+            : strips;
+    return hard.size() == 1 ? Optional.of(hard.get(0)) : Optional.empty();
+  }
+
+  private static List<String> strips(
+      List<OwnSolder> solders, Predicate<OwnSolder> which, UnitStyle units) {
+    return solders.stream()
+        .filter(which)
+        .filter(each -> each.stripWidthMm().isPresent() && each.stripThicknessMm().isPresent())
+        .map(
+            each ->
+                exact(each.stripWidthMm().getAsDouble(), units)
+                    + " x "
+                    + exact(each.stripThicknessMm().getAsDouble(), units))
+        .distinct()
+        .toList();
   }
 
   /** Any of her formers for each that the pattern names, as a plan takes them. */

@@ -31,6 +31,9 @@ public final class BenchLoop {
   /** A flood of keys is shown going by so often. */
   private static final long UNSHOWN_NANOS = 100_000_000;
 
+  private static final String PASTE_DROPPED =
+      "A paste began and its end never came: it is dropped, and what you type or press counts again.";
+
   private BenchLoop() {}
 
   /** Runs until the user leaves or the display ends. The caller closes the display. */
@@ -146,6 +149,9 @@ public final class BenchLoop {
     }
     if (input instanceof Input.Pasted pasted) {
       return new Message.Pasted(pasted.text());
+    }
+    if (input instanceof Input.PasteDropped) {
+      return new Message.Troubled(PASTE_DROPPED);
     }
     if (input instanceof Input.Resized resized) {
       return new Message.Resized(resized.columns(), resized.rows());

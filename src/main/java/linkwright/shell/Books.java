@@ -270,6 +270,7 @@ final class Books {
     List<Problem> problems = new ArrayList<>(book.problems());
     problems.addAll(book.unknownKinds());
     problems.addAll(book.unknownSteps(handbook::routine));
+    book.headless().ifPresent(problems::add);
     List<String> told = new ArrayList<>(problems.stream().map(Problem::sentence).toList());
     unreadDraft.ifPresent(told::add);
     book.whyReadOnly().ifPresent(told::add);

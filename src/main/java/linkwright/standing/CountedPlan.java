@@ -12,6 +12,7 @@ import linkwright.job.Trials;
 import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
 import linkwright.plan.LinkBasis;
+import linkwright.plan.NamedFormers;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
@@ -86,7 +87,8 @@ public record CountedPlan(
   }
 
   /** The plan of texts that are being typed, before they are kept. */
-  public static CountedPlan ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
+  public static CountedPlan ofTyped(Map<String, String> typed, JobState state, Handbook handbook) {
+    Map<String, String> texts = NamedFormers.sized(typed, handbook.own().formersMm());
     Optional<String> refused = notPlanned(texts, state.course().wish(), handbook);
     if (refused.isPresent()) {
       return troubled(Map.of(WishKeys.METAL, refused.get()));

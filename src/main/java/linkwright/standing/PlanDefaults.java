@@ -9,6 +9,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Sourced;
 import linkwright.plan.HeldFigures;
+import linkwright.plan.NamedFormers;
 import linkwright.plan.UsualFigures;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Decimals;
@@ -62,7 +63,8 @@ public final class PlanDefaults {
   }
 
   /** The entry that keeps a wish with what it was reckoned with. */
-  public static Fact.PlanSet kept(Map<String, String> wish, JobState state, Handbook handbook) {
+  public static Fact.PlanSet kept(Map<String, String> typed, JobState state, Handbook handbook) {
+    Map<String, String> wish = NamedFormers.sized(typed, handbook.own().formersMm());
     Map<String, Sourced> taken = of(wish, state, handbook);
     boolean chain =
         routine(state, handbook).map(routine -> routine.makes() == Makes.CHAIN).orElse(true);

@@ -17,6 +17,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.Sourced;
+import linkwright.plan.NamedFormers;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.UsualFigures;
@@ -86,7 +87,7 @@ public record Standing(
   public static Standing ofTyped(Map<String, String> texts, JobState state, Handbook handbook) {
     return of(
         CountedPlan.ofTyped(texts, state, handbook),
-        state.wished(texts),
+        state.wished(NamedFormers.sized(texts, handbook.own().formersMm())),
         handbook,
         Optional.empty(),
         PlanDefaults.of(texts, state, handbook));

@@ -13,6 +13,9 @@ public sealed interface Input {
    */
   record Pasted(String text) implements Input {}
 
+  /** The end of what was pasted never came: it is not waited for, and keys are keys again. */
+  record PasteDropped() implements Input {}
+
   /** A place was clicked; column and row from 0. */
   record Clicked(int x, int y) implements Input {}
 

@@ -7,8 +7,9 @@ import java.util.function.Consumer;
 
 /**
  * The bytes between the marks that a terminal puts around what is pasted (xterm's "Control
- * Sequences", bracketed paste mode). They are text up to the mark of their end, however long that
- * takes: a line that stalls in the middle makes no keys of the rest.
+ * Sequences", bracketed paste mode). They are text up to the mark of their end, and a line that
+ * stalls for a few seconds in the middle makes no keys of the rest. A mark that never comes would
+ * make text of every key from then on: after some seconds of quiet the paste is dropped and told.
  *
  * <p>A text may itself hold that mark. So what comes in one go with a paste, before the keyboard is
  * quiet, is text too if another mark closes it, else keys.
@@ -24,6 +25,12 @@ final class Pasting {
 
   /** After this long a stalled paste is given on as far as it came. */
   private static final int STALL_MILLIS = 1000;
+
+  /** So many of those, and the end is not waited for any longer. */
+  private static final int STALLS = 5;
+
+  /** What comes between two stalls and is no longer may be one key, so the paste does not go on. */
+  private static final int ONE_KEY = 4;
 
   /** No hand is so quick after a paste. */
   private static final int BEHIND_MILLIS = 30;
@@ -48,6 +55,9 @@ final class Pasting {
   private final byte[] mark = new byte[MARK.length()];
   private int ofAMark;
   private State state = State.NONE;
+  private int stalls;
+  private int stallsSinceAByte;
+  private int bytesSinceAStall;
 
   Pasting(Charset charset, Consumer<Input> inputs) {
     this.charset = charset;
@@ -57,6 +67,9 @@ final class Pasting {
   /** The mark of a beginning has come. */
   void begin() {
     state = State.TEXT;
+    stalls = 0;
+    stallsSinceAByte = 0;
+    bytesSinceAStall = 0;
   }
 
   /** Whether bytes belong here. */
@@ -66,12 +79,12 @@ final class Pasting {
 
   /** Whether time makes a difference. */
   boolean isPending() {
-    return isOn() && state != State.STALLED;
+    return isOn();
   }
 
-  /** How long to wait for the next byte before {@link #expire}. */
+  /** How long after the last byte {@link #expire} is due. */
   int patienceMillis() {
-    return state == State.BEHIND ? BEHIND_MILLIS : STALL_MILLIS;
+    return state == State.BEHIND ? BEHIND_MILLIS : STALL_MILLIS * (1 + stallsSinceAByte);
   }
 
   /** Takes a byte, 0 to 255; answers false if it is no text but the key that leaves the paste. */
@@ -79,6 +92,11 @@ final class Pasting {
     if (state == State.STALLED && b == CTRL_C) {
       leave();
       return false;
+    }
+    stallsSinceAByte = 0;
+    bytesSinceAStall++;
+    if (bytesSinceAStall > ONE_KEY) {
+      stalls = 0;
     }
     boolean afterAStall = state == State.STALLED;
     if (state != State.BEHIND) {
@@ -96,9 +114,16 @@ final class Pasting {
   /** Nothing more came: answers with the bytes that turned out to be keys. */
   byte[] expire() {
     switch (state) {
-      case TEXT -> {
+      case TEXT, STALLED -> {
         give(takeOutWhole());
         state = State.STALLED;
+        stalls++;
+        stallsSinceAByte++;
+        bytesSinceAStall = 0;
+        if (stalls >= STALLS) {
+          leave();
+          inputs.accept(new Input.PasteDropped());
+        }
       }
       case STALLED_ESCAPE -> leave();
       case BEHIND -> {
@@ -107,8 +132,8 @@ final class Pasting {
         leave();
         return keys;
       }
-      case NONE, STALLED -> {
-        // Nothing begun, or nothing come since.
+      case NONE -> {
+        // Nothing begun.
       }
     }
     return new byte[0];

@@ -214,7 +214,7 @@ public final class TerminalDisplay implements Display {
   private Optional<Input> handle(Event event) {
     if (event instanceof Event.Bytes typed) {
       // Judged by when they came, for the program may have been busy since.
-      if (decoder.isPending() && typed.atNanos() - lastByteNanos > patienceNanos()) {
+      while (decoder.isPending() && typed.atNanos() - lastByteNanos > patienceNanos()) {
         decoder.expire();
       }
       while (typed.bytes().hasRemaining()) {

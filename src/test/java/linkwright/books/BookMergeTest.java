@@ -61,6 +61,39 @@ class BookMergeTest {
         .toList();
   }
 
+  private static BookLine planned(int number, String device, Duration since, String length) {
+    return EntryLines.line(
+        new Entry(
+            number,
+            NOW.plus(since),
+            device,
+            new Fact.PlanSet(Map.of("metal", "copper", "finished-length", length))));
+  }
+
+  @Test
+  void a_plan_that_a_wrong_clock_lays_before_one_it_replaced_is_told() throws IOException {
+    BookLine older = planned(2, "bench-k7f3m2q9", Duration.ofHours(1), "400 mm");
+    BookLine newer = planned(1, "lap-a2b3c4d5", Duration.ofDays(-2500), "450 mm");
+    Path one = book("one.yaml", List.of(OPENED, older));
+    Path copied = book("copied.yaml", List.of(OPENED, older, newer));
+    BookMerge merge = BookMerge.of(List.of(one, copied)).orThrow();
+    assertThat(merge.problems())
+        .extracting(Problem::sentence)
+        .singleElement()
+        .satisfies(
+            told ->
+                assertThat(told)
+                    .contains(
+                        "copied.yaml the plan is that of entry 1 of lap-a2b3c4d5",
+                        "before that of entry 2 of bench-k7f3m2q9"));
+
+    BookLine right = planned(1, "lap-a2b3c4d5", Duration.ofHours(2), "450 mm");
+    Path sound = book("sound.yaml", List.of(OPENED, older, right));
+    assertThat(BookMerge.of(List.of(one, sound)).orThrow().problems()).isEmpty();
+    Path apart = book("apart.yaml", List.of(OPENED, right));
+    assertThat(BookMerge.of(List.of(one, apart)).orThrow().problems()).isEmpty();
+  }
+
   @Test
   void a_clock_that_stood_in_2020_does_not_put_entries_before_the_first() throws IOException {
     List<BookLine> lines = new ArrayList<>(List.of(OPENED));

@@ -117,4 +117,32 @@ class FormNamesWalkTest {
     line.typing(List.of("", "who", "\"Bench\"", "quit"), "walk", "--plain");
     assertThat(line.out()).contains("At the bench: “Bench”.");
   }
+
+  @Test
+  void list_and_what_are_answered_of_any_field_and_are_no_value() {
+    line.typing(
+        List.of("", "plan", "list", "metal: list", "list metal", "what metal", "what", "quit"),
+        "walk",
+        "--plain");
+    assertThat(line.out())
+        .contains("Write list and the name of a field", "Write what and the name of a field")
+        .doesNotContain("is not a known metal");
+    assertThat(line.out().split("sterling: ", -1)).as(line.out()).hasSizeGreaterThan(2);
+  }
+
+  @Test
+  void list_outside_a_form_tells_what_can_be_listed_and_no_guess_is_a_flame() {
+    line.typing(List.of("", "list", "lut", "shot", "quit"), "walk", "--plain");
+    assertThat(line.out())
+        .contains("There are: routines, ")
+        .doesNotContain("mean lit?", "mean shut?");
+  }
+
+  @Test
+  void once_brief_a_page_is_told_without_the_words_that_could_be_typed() {
+    line.typing(List.of("", "brief", "repeat", "where", "quit"), "walk", "--plain");
+    String since = line.out().split("Brief: one line a count.", -1)[1];
+    assertThat(line.out()).contains("Or type ");
+    assertThat(since).contains("An empty line: ").doesNotContain("Or type ");
+  }
 }

@@ -16,7 +16,9 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A folder of hers that is a link: followed where it stays in the home, told where it leads out. */
+/**
+ * A folder of hers that is a link: followed where it stays in the home, told where it leads out.
+ */
 @DisabledOnOs(OS.WINDOWS)
 class LinkedFoldersTest {
   private static final String LEADS_OUT = "is a link that leads out of your folder";

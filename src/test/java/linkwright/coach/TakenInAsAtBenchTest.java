@@ -69,8 +69,7 @@ class TakenInAsAtBenchTest {
 
     Bencher table = bench();
     double before = table.job().standing().stockLeft().leftMm(PieceKind.LINK);
-    Standing fromTable =
-        takenIn(table, "link,cut,through,7\nring,cut,through,8\n");
+    Standing fromTable = takenIn(table, "link,cut,through,7\nring,cut,through,8\n");
 
     assertThat(fromTable.stockLeft()).isEqualTo(atBench.stockLeft());
     assertThat(fromTable.stockLeft().leftMm(PieceKind.LINK)).isLessThan(before - 7 * 30);

@@ -123,6 +123,20 @@ class BenchFileTest {
   }
 
   @Test
+  void a_number_that_a_comma_parted_in_a_list_is_told_and_taken_for_none() {
+    BenchFile read = BenchFile.of(ToldOfFile.file("format: 1\nplate: [1 mm, 0,9 mm, 0.8 mm]\n"));
+    assertThat(read.bench().plateMm()).containsExactly(1.0, 0.8);
+    assertThat(ToldOfFile.shown(read.problems()))
+        .singleElement()
+        .asString()
+        .startsWith("2:15:")
+        .contains("“0,9 mm”")
+        .contains("0.9 mm");
+    BenchFile close = BenchFile.of(ToldOfFile.file("format: 1\nplate: [1 mm,0.9 mm]\n"));
+    assertThat(close.bench().plateMm()).containsExactly(1.0, 0.9);
+  }
+
+  @Test
   void stages_and_waits_that_no_routine_has_are_told_with_the_near_one_and_left_out() {
     String text =
         """

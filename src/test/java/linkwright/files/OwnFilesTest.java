@@ -57,6 +57,25 @@ class OwnFilesTest {
     }
 
     @Test
+    void takesFormersAsOneTextAndByHerNamesForThem() {
+      String hers = "formers: {fat step: 2.6 mm}";
+      Library own =
+          new Library(
+              LIBRARY.reference(),
+              LIBRARY.patterns(),
+              LIBRARY.routines(),
+              LIBRARY.cautions(),
+              LIBRARY.problems(),
+              BenchFile.of(ToldOfFile.file("format: 1\n" + hers)));
+      for (String formers : List.of("{eye: fat step}", "eye=2.6 mm", "eye=fat step")) {
+        String text = PLAN.replaceFirst("formers: \\{[^}]*}", "formers: " + formers);
+        PlanFile plan = PlanFile.of(ToldOfFile.file(text), own);
+        assertThat(ToldOfFile.shown(plan.problems())).as(text).isEmpty();
+        assertThat(plan.wish().orElseThrow().link().formersMm()).isEqualTo(Map.of("eye", 2.6));
+      }
+    }
+
+    @Test
     void mayNameAClaspThatIsKnown() {
       String named = PLAN.replaceFirst("clasp: .*", "clasp: s-hook");
       PlanFile plan = PlanFile.of(ToldOfFile.file("format: 1\n" + named), LIBRARY);

@@ -90,7 +90,7 @@ class YamlProblemsTest {
       assertTold(
           TRIGGER.replace("format: 1", "format: 2"),
           "1:9: This program reads files of format 1, not of format 2."
-              + " format: 1, or a newer Linkwright.");
+              + " Write format: 1, or use the newer Linkwright that wrote it.");
     }
 
     @Test

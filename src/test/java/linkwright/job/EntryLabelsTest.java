@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 /** No two entries of one book are shown by one label. */
 class EntryLabelsTest {
   @Test
-  void machinesOfOneNameAreToldApartByAsMuchAsIsNeeded() {
+  void machinesOfOneNameAreToldApartByWhichWroteFirst() {
     List<Entry> entries =
         List.of(
             entry("vm-k7f3m2q9", 1),
@@ -19,7 +19,8 @@ class EntryLabelsTest {
     EntryLabels labels = EntryLabels.of(entries);
 
     assertThat(entries.stream().map(Entry::id).map(labels::of))
-        .containsExactly("vm-k7-1", "vm-k8-1", "vm~2-1", "bench-1");
+        .containsExactly(
+            "1 of the first vm", "1 of the second vm", "1 of the third vm", "1 of bench");
   }
 
   private static Entry entry(String device, int number) {

@@ -14,6 +14,7 @@ import linkwright.bench.OwnPrices;
 import linkwright.bench.OwnSolder;
 import linkwright.bench.Pickle;
 import linkwright.quantity.UnitStyle;
+import linkwright.reference.Solder;
 import linkwright.standing.JobBook;
 import org.junit.jupiter.api.Test;
 
@@ -54,6 +55,25 @@ class OwnAnswersTest {
     Sum sum =
         Reckoner.sums().stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
     return OwnAnswers.of(sum, HERS, typed, JobBook.HANDBOOK.patterns(), UnitStyle.METRIC);
+  }
+
+  @Test
+  void a_solder_of_hers_is_looked_up_by_her_name_with_the_range_of_its_sheet() {
+    OwnSolder hard =
+        new OwnSolder(
+            "my hard",
+            "hard",
+            "sterling",
+            OptionalInt.empty(),
+            OptionalDouble.of(741),
+            OptionalDouble.of(774),
+            NONE,
+            NONE);
+    Solder found =
+        OwnSolders.in(JobBook.HANDBOOK.reference(), List.of(hard)).solder("my hard").orThrow();
+    assertThat(found.solidusC()).isEqualTo(741);
+    assertThat(found.densityGCm3())
+        .isEqualTo(JobBook.HANDBOOK.reference().solder("hard-silver").orThrow().densityGCm3());
   }
 
   @Test

@@ -99,6 +99,15 @@ class ReckonBenchReferenceTest {
   /** Ease for a wrist: snug ¼ to ½ in, comfortable ¾ to 1, loose 1 to 1¼ (common practice). */
   @Test
   void a_wrist_gets_the_customary_ease_and_thick_chain_is_told_apart() {
+    assertThat(reckon("body", "around", "380 mm", "thick", "6 mm").lines())
+        .noneMatch(line -> line.startsWith("Ease for a wrist") || line.contains("round the wrist"))
+        .anyMatch(line -> line.contains("give an ease of your own"));
+    Reckoning extended = reckon("body", "around", "165 mm", "own-ease", "19.1 mm", "extender", "50 mm");
+    assertThat(extended.lines())
+        .anyMatch(
+            line ->
+                line.contains("finished length of 234.1 mm")
+                    && line.endsWith("closes from 184.1 mm to 234.1 mm."));
     Reckoning snug = reckon("body", "around", "165 mm", "ease", "snug");
     assertThat(number(snug, "from_mm")).isCloseTo(171.35, within(1e-9));
     assertThat(number(snug, "to_mm")).isCloseTo(177.7, within(1e-9));

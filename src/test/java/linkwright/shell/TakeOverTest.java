@@ -167,6 +167,9 @@ class TakeOverTest {
         .isInstanceOfSatisfying(
             Writing.Failed.class,
             not -> assertThat(not.why()).endsWith("trying again reads it anew."));
+    assertThat(Pages.of(told).body().toString())
+        .contains("reads the book anew and leads to the places")
+        .doesNotContain("tries the same once more");
     Model anew = performer.take(told, new Message.ActChosen(Act.TRY_AGAIN));
     assertThat(Pages.of(anew).told()).contains("was read anew", "is not in it");
     assertThat(anew.job().orElseThrow().doubtful()).hasSize(1);

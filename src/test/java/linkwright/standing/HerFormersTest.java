@@ -85,10 +85,34 @@ class HerFormersTest {
   }
 
   @Test
+  void her_name_for_a_former_stands_for_its_size_where_she_types_one_and_is_kept_as_that() {
+    Map<String, String> typed = new LinkedHashMap<>(WISH);
+    typed.put(WishKeys.LINK_FORMERS, "tip=1 mm, bow=Fat step");
+    JobBook book = JobBook.of("scroll-and-ring");
+    Standing standing = Standing.ofTyped(typed, book.state(), bench(thick()));
+    assertThat(standing.counted().plan().orElseThrow().link().formersMm())
+        .containsEntry("bow", 4.1);
+    book.enter(PlanDefaults.kept(typed, book.state(), bench(thick())));
+    assertThat(book.state().course().wish())
+        .containsEntry(WishKeys.LINK_FORMERS, "tip=1 mm, bow=4.1 mm");
+    assertThat(Standing.of(book.state(), JobBook.HANDBOOK).counted().plan()).isPresent();
+  }
+
+  @Test
+  void a_name_that_is_none_of_hers_stays_refused() {
+    Map<String, String> typed = new LinkedHashMap<>(WISH);
+    typed.put(WishKeys.LINK_FORMERS, "tip=1 mm, bow=thin air");
+    JobBook book = JobBook.of("scroll-and-ring");
+    assertThat(Standing.ofTyped(typed, book.state(), bench(thick())).counted().troubles())
+        .containsOnlyKeys(WishKeys.LINK_FORMERS);
+  }
+
+  @Test
   void the_figure_of_the_pattern_is_told_where_it_was_used() {
     Standing standing = Standing.ofWish(WISH, bench(thick()));
     double tip = standing.counted().plan().orElseThrow().link().formersMm().get("tip");
-    assertThat(standing.taken().get("scroll former tip").value()).isEqualTo(Decimals.upTo(tip, 3) + " mm");
+    assertThat(standing.taken().get("scroll former tip").value())
+        .isEqualTo(Decimals.upTo(tip, 3) + " mm");
     assertThat(standing.taken().get("scroll former tip").from()).isEqualTo(Sourced.Source.USUAL);
   }
 }

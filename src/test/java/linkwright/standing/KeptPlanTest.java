@@ -159,7 +159,8 @@ class KeptPlanTest {
           .isEqualTo(plan(state, bench).linkBlankMm());
     }
     // Kept with that bench today the same wish comes to another link: formers matter to it.
-    assertThat(Standing.ofWish(wish, withFormers(1, 4)).counted().plan().orElseThrow().linkBlankMm())
+    assertThat(
+            Standing.ofWish(wish, withFormers(1, 4)).counted().plan().orElseThrow().linkBlankMm())
         .isNotEqualTo(plan(state, bench).linkBlankMm());
   }
 

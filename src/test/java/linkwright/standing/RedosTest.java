@@ -81,8 +81,7 @@ class RedosTest {
   void a_reason_that_nobody_gave_is_not_named() {
     JobBook book = JobBook.scroll(Wishes.common().texts());
     book.enter(new Fact.WireCut(PieceKind.LINK, 9, 38));
-    book.enter(
-        new Fact.PiecesScrapped(PieceKind.LINK, 2, new Stage("annealed"), false, "", ""));
+    book.enter(new Fact.PiecesScrapped(PieceKind.LINK, 2, new Stage("annealed"), false, "", ""));
     Learnt learnt = Learnt.of(book.state(), book.standing());
     assertThat(learnt.lost()).isEqualTo(2);
     assertThat(learnt.lostFor()).isEmpty();

@@ -10,6 +10,7 @@ import java.util.Random;
 import linkwright.coach.keys.Key;
 import linkwright.terminal.Input.Clicked;
 import linkwright.terminal.Input.Ended;
+import linkwright.terminal.Input.PasteDropped;
 import linkwright.terminal.Input.Pasted;
 import linkwright.terminal.Input.Pressed;
 import org.junit.jupiter.api.Nested;
@@ -299,6 +300,40 @@ class KeyDecoderTest {
       assertThat(decoder.isPending()).isFalse();
       type("a");
       assertThat(drain(decoder)).containsExactly(typed("a"));
+    }
+
+    @Test
+    void whoseEndNeverComesAreDroppedAfterFiveSecondsOfQuietAndTold() {
+      type("\u001b[200~uu");
+      for (int second = 1; second <= 4; second++) {
+        assertThat(decoder.patienceMillis()).isEqualTo(second * 1000);
+        quiet();
+      }
+      assertThat(drain(decoder)).containsExactly(new Pasted("uu"));
+      quiet();
+      assertThat(drain(decoder)).containsExactly(new PasteDropped());
+      assertThat(decoder.isPending()).isFalse();
+      type(" ");
+      assertThat(drain(decoder)).containsExactly(typed(" "));
+    }
+
+    @Test
+    void whoseEndNeverComesAreDroppedThoughKeysArePressedMeanwhile() {
+      type("\u001b[200~uu").quiet();
+      for (int press = 1; press <= 4; press++) {
+        type(" ").quiet();
+      }
+      assertThat(drain(decoder)).endsWith(new Pasted(" "), new PasteDropped());
+    }
+
+    @Test
+    void thatGoOnAfterAStallAreWaitedForAnew() {
+      type("\u001b[200~412").quiet().quiet().quiet();
+      type(" mm, 96 mm").quiet().quiet().quiet().quiet();
+      type(" and more\u001b[201~x").quiet();
+      assertThat(drain(decoder))
+          .containsExactly(
+              new Pasted("412"), new Pasted(" mm, 96 mm"), new Pasted(" and more"), typed("x"));
     }
 
     @Test

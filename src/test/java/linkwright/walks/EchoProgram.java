@@ -84,6 +84,9 @@ public final class EchoProgram {
     if (input instanceof Input.Pasted pasted) {
       return "pasted(" + pasted.text() + ")";
     }
+    if (input instanceof Input.PasteDropped) {
+      return "dropped";
+    }
     if (input instanceof Input.Clicked clicked) {
       return "clicked(" + clicked.x() + "," + clicked.y() + ")";
     }

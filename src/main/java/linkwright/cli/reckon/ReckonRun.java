@@ -22,6 +22,7 @@ import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.reckon.Ask;
 import linkwright.reckon.OwnAnswers;
+import linkwright.reckon.OwnSolders;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Reckoning;
 import linkwright.reckon.ReckoningBasis;
@@ -90,7 +91,11 @@ final class ReckonRun {
     UserSettings settings = UserSettings.load(home).settings();
     ReckoningBasis given =
         new ReckoningBasis(
-            library.reference(), patterns, tried.pieces(), tried.toAsk(), settings.units());
+            OwnSolders.in(library.reference(), library.bench().bench().solders()),
+            patterns,
+            tried.pieces(),
+            tried.toAsk(),
+            settings.units());
     Map<String, String> hers = new LinkedHashMap<>();
     if (!value(ReckonCommand.NO_BENCH).equals(Optional.of(true))) {
       hers.putAll(OwnAnswers.of(sum, library.bench().bench(), typed, patterns, settings.units()));

@@ -33,11 +33,13 @@ final class FormTalk {
 
   private final WalkLines lines;
   private final WalkCoach coach;
+  private final FieldTelling telling;
   private final Set<String> told = new HashSet<>();
 
   FormTalk(WalkLines lines, WalkCoach coach) {
     this.lines = lines;
     this.coach = coach;
+    this.telling = new FieldTelling(lines);
   }
 
   /** Asks until the form is kept or left; false when the lines have ended. */
@@ -127,10 +129,8 @@ final class FormTalk {
       } else if (typed.equals(KEEP) || (whole && typed.isEmpty())) {
         open = new ArrayList<>(keep().orElse(List.of()));
         at = 0;
-      } else if (!whole && typed.equalsIgnoreCase("list")) {
-        list(form().orElseThrow().fields().get(open.get(at)));
-      } else if (!whole && typed.equalsIgnoreCase("what")) {
-        explain(form().orElseThrow().fields().get(open.get(at)));
+      } else if (told(typed, whole ? Optional.empty() : Optional.of(open.get(at)))) {
+        // It was answered, and is no value.
       } else if (!whole && typed.matches("\".+\"")) {
         at += set(open.get(at), typed.substring(1, typed.length() - 1)) ? 1 : 0;
       } else if (named(typed, true)) {
@@ -153,6 +153,12 @@ final class FormTalk {
       }
     }
     return true;
+  }
+
+  /** Answers what is asked of a field: of the one in front, or of the one named. */
+  private boolean told(String typed, Optional<Integer> at) {
+    Optional<Field> asked = at.map(index -> form().orElseThrow().fields().get(index));
+    return telling.answers(typed, asked, this::called);
   }
 
   /** Tells of a line that is no value: the name of a field, a word of the walk; else false. */
@@ -198,7 +204,7 @@ final class FormTalk {
 
   /** What a field is, where the word names one; else what the walk's help says of it. */
   private void help(String word) {
-    called(word).ifPresentOrElse(this::explain, () -> new WalkHelp(lines, coach).tell(word));
+    called(word).ifPresentOrElse(telling::explain, () -> new WalkHelp(lines, coach).tell(word));
   }
 
   private Optional<Field> called(String name) {
@@ -285,27 +291,6 @@ final class FormTalk {
       prompt.append(" ").append(field.beside());
     }
     return prompt.append("? ").append(now(field)).toString();
-  }
-
-  private void list(Field field) {
-    if (field.choices().isEmpty()) {
-      lines.say(
-          field.isFree() || field.hint().isBlank()
-              ? "Anything can be written here."
-              : "There is no list for this. " + Field.hintTold(field.hint()));
-    }
-    for (Offered choice : field.choices()) {
-      if (!choice.id().isEmpty()) {
-        lines.say(
-            choice.says().isEmpty()
-                ? "“" + choice.id() + "”."
-                : choice.id() + ": " + choice.says() + ".");
-      }
-    }
-  }
-
-  private void explain(Field field) {
-    lines.say(String.join(" ", field.explained()));
   }
 
   private static String now(Field field) {

@@ -91,6 +91,14 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
             .filter(each -> each.getValue().equalsIgnoreCase(typed.strip()))
             .map(Map.Entry::getKey)
             .toList();
+    if (meant.size() > 1) {
+      return Read.bad(
+          "Several jobs are called "
+              + named.get(meant.get(0))
+              + ". Open one by the name of its book: "
+              + String.join(", ", meant)
+              + ".");
+    }
     return meant.size() == 1
         ? Read.good(opening(Optional.of(meant.get(0))))
         : kept(typed, home).orElseGet(() -> unknown(typed, slugs, named.values()));
@@ -181,7 +189,10 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
       return Read.good(begun(new Begun(name, by, Map.of()), List.of()));
     }
     if (!Files.isRegularFile(Path.of(plan.get()))) {
-      return Read.bad("There is no plan file " + plan.get() + ".");
+      return Read.bad(
+          Files.exists(Path.of(plan.get()))
+              ? plan.get() + " is no plan file: it is no ordinary file."
+              : "There is no plan file " + plan.get() + ".");
     }
     PlanFile file = PlanFile.read(Path.of(plan.get()), library);
     List<Problem> problems = new ArrayList<>(file.problems());

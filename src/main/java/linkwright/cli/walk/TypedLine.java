@@ -113,11 +113,18 @@ final class TypedLine {
   }
 
   private void unknown(String typed) {
+    if (typed.equalsIgnoreCase("list")) {
+      new WalkHelp(lines, coach).listed("lists");
+      return;
+    }
     lines.say(
         "“"
             + typed
             + "” is no word here. "
+            // A guess never says that a flame burns or is out.
             + Nearest.of(typed, WalkWord.words())
+                .filter(near -> !near.equals(WalkWord.LIT.word()))
+                .filter(near -> !near.equals(WalkWord.SHUT.word()))
                 .map(near -> "Did you mean " + near + "? ")
                 .orElse("")
             + "help tells all words. Nothing was entered.");

@@ -1,6 +1,8 @@
 package linkwright.cli.walk;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Predicate;
 import linkwright.coach.book.BookRows;
 import linkwright.coach.kernel.BookTitles;
@@ -46,9 +48,9 @@ final class WalkBook {
 
   /** Strikes the entry of that number of this machine, for a reason. */
   boolean strike(String rest) {
-    String[] parts = rest.split("\\s+", 2);
     List<Entry> all = coach.model().job().map(job -> job.entries()).orElse(List.of());
     EntryLabels labels = EntryLabels.of(all);
+    String[] parts = parts(rest, all.stream().map(entry -> labels.of(entry.id())).toList());
     List<Entry> meant = meant(parts[0], all, labels);
     if (meant.size() > 1) {
       List<String> told = meant.stream().map(entry -> labels.of(entry.id())).toList();
@@ -71,6 +73,16 @@ final class WalkBook {
           choice.chosen(Act.STRIKE, Integer.toString(row + 1));
           return form.test(parts.length > 1 ? "why: " + parts[1].replace(';', ',') : "");
         });
+  }
+
+  /** The label that the line begins with, else its first word, and what stands after it. */
+  private static String[] parts(String rest, List<String> labels) {
+    String lower = rest.toLowerCase(Locale.ROOT) + " ";
+    return labels.stream()
+        .filter(label -> lower.startsWith(label.toLowerCase(Locale.ROOT) + " "))
+        .max(Comparator.comparingInt(String::length))
+        .map(label -> new String[] {label, rest.substring(label.length()).strip()})
+        .orElseGet(() -> rest.split("\\s+", 2));
   }
 
   /** By its whole label any entry; by a number none that strikes: that would bring back. */

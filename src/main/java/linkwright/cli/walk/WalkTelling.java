@@ -112,7 +112,9 @@ final class WalkTelling {
     lines.sayAll(page.said());
     lines.sayAll(page.nextWaits());
     lines.sayAll(page.emptyLine());
-    lines.sayAll(page.words());
+    if (!brief) {
+      lines.sayAll(page.words());
+    }
   }
 
   private static Optional<String> words(Entry entry, Model model) {

@@ -29,6 +29,9 @@ import linkwright.standing.again.MadeAgain;
  * @param accounts the earlier job's money
  */
 public record AgainContent(UnitStyle units, Accounts accounts) {
+  /** A chain that is neither weighed nor closed has cost nothing that could be told. */
+  private static final String NOT_YET = "not known yet: it is not weighed";
+
   /** The parts, in the order in which they are read. */
   public List<Part> of(MadeAgain again, Standing standing) {
     List<Part> parts = new ArrayList<>();
@@ -57,7 +60,7 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
   private Optional<Part> ofThePrice(Closing earlier, MadeAgain again) {
     boolean untimed = earlier.hours() <= 0;
     boolean other = again.inAnotherMetal();
-    if (accounts.prices().isEmpty() || !(untimed || other)) {
+    if (accounts.prices().isEmpty() || earlier.first().lines().isEmpty() || !(untimed || other)) {
       return Optional.empty();
     }
     return Optional.of(
@@ -98,8 +101,9 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
       rows.add(Row.of("without trials", Clock.spoken(earlier.secondsWithoutTrials())));
     }
     if (!accounts.prices().isEmpty()) {
-      rows.add(Row.of("the first's price", money(earlier.first().total())));
-      if (again.anew().isEmpty()) {
+      boolean priced = !earlier.first().lines().isEmpty();
+      rows.add(Row.of("the first's price", priced ? money(earlier.first().total()) : NOT_YET));
+      if (again.anew().isEmpty() && priced) {
         rows.add(Row.of("price without trials", money(earlier.again().total())));
       }
     }

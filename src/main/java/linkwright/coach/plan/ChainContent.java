@@ -63,7 +63,9 @@ public record ChainContent(
               words.show(
                   "Kept with values that would be others today; they are held, and told below.")));
     }
-    standing.counted().remarks(units)
+    standing
+        .counted()
+        .remarks(units)
         .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
     SolderHeat.of(plan.wish().metal(), reference, units)
         .forEach(each -> parts.add(Prose.stop(words.show(each))));

@@ -13,6 +13,7 @@ import linkwright.plan.WishKeys;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
+import linkwright.reckon.OwnSolders;
 import linkwright.reckon.ReckoningBasis;
 import linkwright.routine.PieceKind;
 import linkwright.standing.StillToDo;
@@ -35,7 +36,7 @@ final class ReckonFill {
             ? TestPieces.tried(model.job().orElseThrow().state(), wire.get())
             : List.of();
     return new ReckoningBasis(
-        model.handbook().reference(),
+        OwnSolders.in(model.handbook().reference(), model.handbook().own().solders()),
         model.handbook().patterns(),
         tried,
         List.of(),

@@ -27,8 +27,7 @@ public final class NextTime {
                             ? ": it took " + learnt.pieces() + " test pieces to find it."
                             : ".")));
     if (learnt.again() > 0) {
-      sentences.add(
-          many(learnt.again(), "link") + " redone" + often(learnt.againFor()) + ".");
+      sentences.add(many(learnt.again(), "link") + " redone" + often(learnt.againFor()) + ".");
     }
     learnt
         .lossShare()

@@ -96,7 +96,7 @@ public final class YamlFields {
           "This program reads files of format 1, not of format "
               + NodeWords.shown(format.get())
               + ".",
-          "format: 1, or a newer Linkwright.");
+          "Write format: 1, or use the newer Linkwright that wrote it.");
     }
   }
 
@@ -133,7 +133,13 @@ public final class YamlFields {
   /** A list of values, each a scalar; empty if it is missing. */
   public <T> List<T> list(String key, Function<String, Read<T>> reader) {
     List<T> items = new ArrayList<>();
-    for (Node item : sequence(key)) {
+    List<Node> all = sequence(key);
+    for (int i = 0; i < all.size(); i++) {
+      Node item = all.get(i);
+      if (i + 1 < all.size() && PartedNumber.is(item, all.get(i + 1))) {
+        problems.add(item, PartedNumber.wrong(item, all.get(++i)), PartedNumber.EXPECTED);
+        continue;
+      }
       if (item instanceof ScalarNode one && !NodeWords.isNothing(one)) {
         read(one, key, reader).ifPresent(items::add);
       } else {

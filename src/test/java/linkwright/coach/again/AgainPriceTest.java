@@ -27,8 +27,10 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
+import linkwright.standing.Closing;
 import linkwright.standing.Handbook;
 import linkwright.standing.JobBook;
+import linkwright.standing.Price;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.again.MadeAgain;
@@ -83,6 +85,31 @@ class AgainPriceTest {
             .filter(each -> each.label().equals(label))
             .findFirst()
             .orElseThrow();
+  }
+
+  @Test
+  void a_first_one_that_was_never_weighed_has_no_price_yet() {
+    Handbook handbook = bench(Map.of("sterling", STERLING));
+    MadeAgain priced = MadeAgain.of(earlier(), handbook, Map.of(), UnitStyle.METRIC);
+    Price none = new Price(List.of(), 0);
+    MadeAgain again =
+        new MadeAgain(
+            priced.wish(),
+            priced.settled(),
+            priced.carries(),
+            priced.anew(),
+            Optional.of(new Closing(0, OptionalDouble.empty(), 0, 0, none, none)),
+            priced.firstMetal(),
+            priced.inAnotherMetal());
+    Standing standing = Standing.of(again.begun(earlier(), handbook), handbook);
+    assertThat(
+            new AgainContent(UnitStyle.METRIC, earlier().accounts())
+                .of(again, standing).stream()
+                    .filter(Rows.class::isInstance)
+                    .flatMap(part -> ((Rows) part).rows().stream())
+                    .map(Row::amount))
+        .contains("not known yet: it is not weighed")
+        .noneMatch(each -> each.startsWith("0.00"));
   }
 
   private static double money(Row row) {
