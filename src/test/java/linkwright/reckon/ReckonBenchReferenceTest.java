@@ -102,7 +102,8 @@ class ReckonBenchReferenceTest {
     assertThat(reckon("body", "around", "380 mm", "thick", "6 mm").lines())
         .noneMatch(line -> line.startsWith("Ease for a wrist") || line.contains("round the wrist"))
         .anyMatch(line -> line.contains("give an ease of your own"));
-    Reckoning extended = reckon("body", "around", "165 mm", "own-ease", "19.1 mm", "extender", "50 mm");
+    Reckoning extended =
+        reckon("body", "around", "165 mm", "own-ease", "19.1 mm", "extender", "50 mm");
     assertThat(extended.lines())
         .anyMatch(
             line ->
