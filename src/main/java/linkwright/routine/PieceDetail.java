@@ -13,7 +13,7 @@ public record PieceDetail(String pattern, int perRepeat) {
     }
   }
 
-  /** So many of a kind as one repeat takes, by their pattern: "2 long links". */
+  /** So many of a kind as one repeat takes, by their pattern: "2 round rings". */
   String counted(PieceKind kind) {
     String which = pattern.isEmpty() ? "" : pattern + " ";
     return perRepeat + " " + which + kind.word(perRepeat);

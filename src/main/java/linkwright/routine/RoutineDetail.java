@@ -33,7 +33,7 @@ public record RoutineDetail(
   }
 
   /**
-   * What one repeat of the chain takes: "2 long links + 2 round rings"; empty if it is not said.
+   * What one repeat of the chain takes: "2 links + 2 round rings"; empty if it is not said.
    */
   public String repeat() {
     return kinds.entrySet().stream()

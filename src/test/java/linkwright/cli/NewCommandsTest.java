@@ -62,7 +62,7 @@ class NewCommandsTest {
       assertThat(line.out()).as(listed).doesNotContain(" mm 1", " g cm3", " from c ", "permille");
     }
     assertThat(line.run("routines")).isZero();
-    assertThat(line.out()).contains("level practised; repeat 2 long links + 2 round rings");
+    assertThat(line.out()).contains("level practised; repeat 2 links + 2 round rings");
     assertThat(line.run("patterns")).isZero();
     assertThat(line.out()).contains("usual ring inside 3 mm; usual ring wire 0.9 mm");
     line.run("metals");
