@@ -57,6 +57,12 @@ class BenchWaitTest {
     }
 
     @Test
+    void its_key_offers_no_other_work_where_none_waits() {
+      bench.goTo("pickle-wire").press("space");
+      assertThat(shown()).contains("till when it runs").doesNotContain("other work meanwhile");
+    }
+
+    @Test
     void it_says_what_is_left_and_how_it_ends() {
       bench.goTo("pickle-wire").press("space", "space");
       assertThat(bench.notice())

@@ -103,7 +103,7 @@ final class Workbench {
         return walk;
       }
       if (shown.contains("no other work waits")) {
-        walk.waitWhile("other work meanwhile", LONG);
+        walk.waitWhile("till when it runs", LONG);
         continue;
       }
       if (tooSoon(shown)) {

@@ -35,7 +35,6 @@ public final class BenchPlace implements Place {
   }
 
   private static final int MOST_DIGITS = 4;
-
   /** The acts to which a number typed belongs. */
   private static final Set<Act> COUNTING =
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
@@ -324,6 +323,7 @@ public final class BenchPlace implements Place {
               : "why and what may go wrong";
       case DRAWN -> drawn ? DrawnContent.next(model, screen(model)) : act.words();
       case LEAVE_QUESTION -> TypedNumber.says(screen(model), act);
+      case MEANWHILE -> BenchWait.says(model);
       default -> act.words();
     };
   }

@@ -133,6 +133,19 @@ final class BenchWait {
         .orElseGet(() -> Turn.to(model.told(left + ", and no other work waits. " + ends(waits))));
   }
 
+  /** What the common key does while a wait runs: with no other work it only says till when. */
+  static String says(Model model) {
+    boolean leads =
+        AtBench.of(model)
+            .filter(
+                at ->
+                    BenchBack.turn(model, at).isPresent()
+                        || chainIn(model, at).isPresent()
+                        || other(model, at).isPresent())
+            .isPresent();
+    return leads ? Act.MEANWHILE.words() : "till when it runs";
+  }
+
   /** How the wait ends, and what else can be done till then. */
   private static String ends(AtBench at) {
     if (at.number() >= at.routine().steps().size()) {
