@@ -234,6 +234,15 @@ class BounceTest {
   }
 
   @Test
+  void pieces_counted_one_by_one_in_a_row_can_fail_together() {
+    toSolder(3).press("space").press("space").press("space");
+    assertThat(soldered()).isEqualTo(3);
+    bench.type("2").press("r", "1");
+    assertThat(soldered()).isEqualTo(1);
+    assertThat(bench.at().redo()).isEqualTo(2);
+  }
+
+  @Test
   void esc_in_a_question_leads_back_to_the_bench() {
     toSolder(3).press("r", "esc");
     assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());

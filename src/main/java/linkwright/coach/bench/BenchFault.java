@@ -51,7 +51,9 @@ final class BenchFault {
                       ? "No piece waits here that could fail."
                       : "Only "
                           + most
-                          + (counted.isEmpty() ? " are here; " : " were counted here last; ")
+                          + (counted.isEmpty()
+                              ? (most == 1 ? " is" : " are") + " here; "
+                              : (most == 1 ? " was" : " were") + " counted here last; ")
                           + count
                           + " cannot fail."));
     }

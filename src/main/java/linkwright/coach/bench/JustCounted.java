@@ -14,7 +14,7 @@ import linkwright.job.Fact;
  * The last of a size is counted and none like it is left here: what fails now is one of those that
  * were counted just now, not one of the size that is counted next.
  *
- * @param through what was counted
+ * @param through what was counted, one by one in a row or together
  * @param cut whether it was cut, and so waits here as it was
  */
 record JustCounted(Fact.PiecesThrough through, boolean cut) {
@@ -24,12 +24,29 @@ record JustCounted(Fact.PiecesThrough through, boolean cut) {
     }
     return at.together()
         ? Optional.empty()
-        : Undo.lastThrough(model)
+        : row(Undo.throughInARow(model), at)
             .filter(last -> last.step().equals(at.step().id()) && last.stage().equals(at.stage()))
             .filter(last -> last.pieces().keySet().equals(Set.of(at.piece())))
             .map(last -> new JustCounted(last, false))
             .filter(last -> last.through().sizes().size() <= 1)
             .filter(last -> at.available() == 0 || !last.size().equals(at.size()));
+  }
+
+  private static Optional<Fact.PiecesThrough> row(List<Fact.PiecesThrough> row, AtBench at) {
+    int all = row.stream().mapToInt(one -> one.pieces().getOrDefault(at.piece(), 0)).sum();
+    return row.stream()
+        .findFirst()
+        .map(last -> last.pieces().keySet().equals(Set.of(at.piece())) ? so(last, at, all) : last);
+  }
+
+  /** So many of those that were counted. */
+  private static Fact.PiecesThrough so(Fact.PiecesThrough last, AtBench at, int many) {
+    Map<String, Integer> sizes =
+        last.sizes().size() == 1
+            ? Map.of(last.sizes().keySet().iterator().next(), many)
+            : last.sizes();
+    return new Fact.PiecesThrough(
+        Map.of(at.piece(), many), last.stage(), last.redo(), last.step(), sizes);
   }
 
   private static Optional<JustCounted> cut(Model model, AtBench at) {
@@ -66,16 +83,17 @@ record JustCounted(Fact.PiecesThrough through, boolean cut) {
     if (cut) {
       return List.of();
     }
-    List<Fact> facts = new ArrayList<>(Undo.lastAtBench(model));
-    int left = count(at) - back;
-    if (left > 0) {
-      facts.add(
-          new Fact.PiecesThrough(
-              Map.of(at.piece(), left),
-              through.stage(),
-              through.redo(),
-              through.step(),
-              size().isEmpty() ? Map.of() : Map.of(size(), left)));
+    int acts = 0;
+    int taken = 0;
+    for (Fact.PiecesThrough one : Undo.throughInARow(model)) {
+      if (taken < back) {
+        acts++;
+        taken += one.pieces().getOrDefault(at.piece(), 0);
+      }
+    }
+    List<Fact> facts = new ArrayList<>(Undo.lastAtBench(model, acts));
+    if (taken > back) {
+      facts.add(so(through, at, taken - back));
     }
     return facts;
   }

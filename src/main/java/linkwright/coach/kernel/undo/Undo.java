@@ -66,10 +66,18 @@ public final class Undo {
 
   /** What strikes what was counted last at the bench; what failed of it stays entered. */
   public static List<Fact> lastAtBench(Model model) {
+    return lastAtBench(model, 1);
+  }
+
+  /** The same of so many acts, the last ones. */
+  public static List<Fact> lastAtBench(Model model, int acts) {
     return new Undo(model, PlaceId.BENCH)
-        .lastHere()
-        .map(act -> undone(act.stream().filter(entry -> !isFailed(entry)).toList()))
-        .orElse(List.of());
+        .allHere().stream()
+            .limit(acts)
+            .flatMap(List::stream)
+            .filter(entry -> !isFailed(entry))
+            .map(entry -> (Fact) new Fact.Struck(entry.id(), Strikes.UNDONE))
+            .toList();
   }
 
   /** What came through last, if that was the last act at the bench. */
@@ -77,6 +85,27 @@ public final class Undo {
     return new Undo(model, PlaceId.BENCH)
         .lastHere()
         .flatMap(act -> first(act, Fact.PiecesThrough.class));
+  }
+
+  /** What came through act by act, the last first, until something else was entered. */
+  public static List<Fact.PiecesThrough> throughInARow(Model model) {
+    List<Fact.PiecesThrough> row = new ArrayList<>();
+    for (List<Entry> act : new Undo(model, PlaceId.BENCH).allHere()) {
+      Optional<Fact.PiecesThrough> next = first(act, Fact.PiecesThrough.class);
+      if (next.isEmpty() || (!row.isEmpty() && (act.size() > 1 || !alike(row.get(0), next.get())))) {
+        break;
+      }
+      row.add(next.get());
+    }
+    return row;
+  }
+
+  private static boolean alike(Fact.PiecesThrough one, Fact.PiecesThrough other) {
+    return one.step().equals(other.step())
+        && one.stage().equals(other.stage())
+        && one.redo() == other.redo()
+        && one.pieces().keySet().equals(other.pieces().keySet())
+        && one.sizes().keySet().equals(other.sizes().keySet());
   }
 
   /** What was cut last, if nothing but scrap of it was entered at the bench since. */
