@@ -32,9 +32,7 @@ public record RoutineDetail(
     pictures = List.copyOf(pictures);
   }
 
-  /**
-   * What one repeat of the chain takes: "2 links + 2 round rings"; empty if it is not said.
-   */
+  /** What one repeat of the chain takes: "2 links + 2 round rings"; empty if it is not said. */
   public String repeat() {
     return kinds.entrySet().stream()
         .map(each -> each.getValue().counted(each.getKey()))

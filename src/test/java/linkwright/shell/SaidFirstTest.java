@@ -178,6 +178,11 @@ class SaidFirstTest extends StudentBench {
   }
 
   private void say() {
+    press(right());
+  }
+
+  /** The key of the right answer to the question that stands. */
+  private String right() {
     Learner.QuestionPut put = learner().open().orElseThrow();
     int right =
         Banks.of(model, "scroll-and-ring").stream()
@@ -186,7 +191,7 @@ class SaidFirstTest extends StudentBench {
             .orElseThrow()
             .draw(put.seed(), UnitStyle.METRIC)
             .right();
-    press(Integer.toString(right + 1));
+    return Integer.toString(right + 1);
   }
 
   /** Taught in one evening, walked the next day without the screen, asked again a gap later. */
@@ -194,15 +199,7 @@ class SaidFirstTest extends StudentBench {
   void what_is_forgotten_at_the_bench_the_next_day_comes_first_at_its_gap() {
     lead(PlaceId.LESSON, "scroll-and-ring " + mara);
     for (int i = 0; i < 40 && question().isPresent(); i++) {
-      Learner.QuestionPut put = learner().open().orElseThrow();
-      int right =
-          Banks.of(model, "scroll-and-ring").stream()
-              .filter(item -> item.id().equals(put.item()))
-              .findFirst()
-              .orElseThrow()
-              .draw(put.seed(), UnitStyle.METRIC)
-              .right();
-      press(Integer.toString(right + 1), "space");
+      press(right(), "space");
     }
     assertThat(learner().learnt().items()).hasSize(12);
     now = now.plus(Duration.ofDays(1));

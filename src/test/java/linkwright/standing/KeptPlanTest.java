@@ -6,13 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.function.UnaryOperator;
-import linkwright.bench.Flame;
-import linkwright.bench.OwnBench;
-import linkwright.bench.OwnPrices;
-import linkwright.bench.Pickle;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Sourced;
@@ -123,23 +117,7 @@ class KeptPlanTest {
     for (double size : mm) {
       formers.put("pliers at " + size, size);
     }
-    return NOW.with(
-        new OwnBench(
-            "",
-            List.of(),
-            Optional.empty(),
-            formers,
-            List.of(),
-            OptionalDouble.empty(),
-            Flame.NOT_SAID,
-            Pickle.NOT_SAID,
-            List.of(),
-            OwnPrices.NONE,
-            Map.of(),
-            Map.of(),
-            OptionalLong.empty(),
-            Map.of(),
-            List.of()));
+    return HerFormersTest.bench(formers);
   }
 
   /** A former bought or sold since bends no kept link otherwise; it is told. */

@@ -35,6 +35,7 @@ public final class BenchPlace implements Place {
   }
 
   private static final int MOST_DIGITS = 4;
+
   /** The acts to which a number typed belongs. */
   private static final Set<Act> COUNTING =
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);

@@ -92,7 +92,8 @@ public final class Undo {
     List<Fact.PiecesThrough> row = new ArrayList<>();
     for (List<Entry> act : new Undo(model, PlaceId.BENCH).allHere()) {
       Optional<Fact.PiecesThrough> next = first(act, Fact.PiecesThrough.class);
-      if (next.isEmpty() || (!row.isEmpty() && (act.size() > 1 || !alike(row.get(0), next.get())))) {
+      if (next.isEmpty()
+          || (!row.isEmpty() && (act.size() > 1 || !alike(row.get(0), next.get())))) {
         break;
       }
       row.add(next.get());
