@@ -13,7 +13,14 @@ import linkwright.standing.StillToDo;
 public final class StillToDoWords {
   private StillToDoWords() {}
 
-  /** The line for the job on the bench; empty while none is open, it has no plan or is closed. */
+  /** What stands at the bench of a chain that was begun without a plan. */
+  static final String NO_PLAN =
+      "No plan is kept: how many to cut is not known, all metals' cautions are shown";
+
+  /**
+   * The line for the job on the bench; empty while none is open or it is closed, and away from the
+   * bench while it has no plan.
+   */
   public static String of(Model model) {
     return model
         .job()
@@ -23,6 +30,9 @@ public final class StillToDoWords {
   }
 
   private static String line(Model model, OpenJob job) {
+    if (job.makesChain() && job.state().course().wish().isEmpty()) {
+      return model.held().place() == PlaceId.BENCH ? NO_PLAN : "";
+    }
     List<String> parts = new ArrayList<>();
     for (Map.Entry<PieceKind, StillToDo> each : job.standing().left().entrySet()) {
       parts.add(of(model, each.getKey(), each.getValue(), job.state().piles().of(each.getKey())));
