@@ -34,8 +34,6 @@ public final class BenchPlace implements Place {
     return BenchContent.of(model, screen(model));
   }
 
-  private static final int MOST_DIGITS = 4;
-
   /** The acts to which a number typed belongs. */
   private static final Set<Act> COUNTING =
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
@@ -364,16 +362,7 @@ public final class BenchPlace implements Place {
     if (screen.ask() instanceof BenchAsk.Looking) {
       return BenchLook.typed(model, key);
     }
-    if (key.is(Key.Kind.BACKSPACE) && !screen.digits().isEmpty()) {
-      String fewer = screen.digits().substring(0, screen.digits().length() - 1);
-      return Turn.to(model.with(BenchScreens.digits(screen, fewer)));
-    }
-    boolean digit = key.kind() == Key.Kind.CHARACTER && key.text().matches("[0-9]");
-    if (digit && screen.digits().length() < MOST_DIGITS) {
-      String more = (screen.digits() + key.text()).replaceFirst("^0+(?=.)", "");
-      return Turn.to(model.with(BenchScreens.digits(screen, more)));
-    }
-    return Turn.to(model);
+    return Turn.to(TypedNumber.typed(model, screen, key));
   }
 
   @Override

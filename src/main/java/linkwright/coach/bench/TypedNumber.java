@@ -7,6 +7,7 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 
 /** A number that was typed is counted, stays, or is told: it never goes in silence. */
@@ -15,7 +16,22 @@ final class TypedNumber {
   private static final Set<Act> TAKES =
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.BEGIN_ONE, Act.REDO, Act.SCRAP, Act.TAKE);
 
+  private static final int MOST_DIGITS = 4;
+
   private TypedNumber() {}
+
+  /** The same with a digit more, or the last one taken away. */
+  static Model typed(Model model, BenchHeld screen, Key key) {
+    String digits = screen.digits();
+    if (key.is(Key.Kind.BACKSPACE) && !digits.isEmpty()) {
+      return model.with(BenchScreens.digits(screen, digits.substring(0, digits.length() - 1)));
+    }
+    boolean digit = key.kind() == Key.Kind.CHARACTER && key.text().matches("[0-9]");
+    return digit && digits.length() < MOST_DIGITS
+        ? model.with(
+            BenchScreens.digits(screen, (digits + key.text()).replaceFirst("^0+(?=.)", "")))
+        : model;
+  }
 
   /** A number that stands there is given up before the bench is left. */
   static List<Act> givenUp(BenchHeld screen, List<Act> acts) {
