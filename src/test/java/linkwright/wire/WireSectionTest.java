@@ -136,6 +136,7 @@ class WireSectionTest {
                       + " Write round, square, half-round or strip."));
     }
   }
+
   @Nested
   class WrittenWithItsSection {
     @ParameterizedTest
@@ -158,7 +159,8 @@ class WireSectionTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0.9 mm", "square 1.5 mm", "half-round 2 mm x 1 mm", "strip 3 mm x 1 mm"})
+    @ValueSource(
+        strings = {"0.9 mm", "square 1.5 mm", "half-round 2 mm x 1 mm", "strip 3 mm x 1 mm"})
     void isSaidAsItIsReadBack(String typed) {
       assertThat(WireSection.read(typed).orThrow().said(UnitStyle.METRIC)).isEqualTo(typed);
     }
