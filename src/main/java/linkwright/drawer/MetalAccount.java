@@ -34,8 +34,8 @@ import linkwright.wire.WireMass;
  * @param solderedG soldered scrap
  * @param filingsG filings
  * @param sweepsG sweeps
- * @param atBenchG wire that was still at the bench of a job when it was closed, and that nothing was
- *     said of
+ * @param atBenchG wire that was still at the bench of a job when it was closed, and that nothing
+ *     was said of
  * @param lostG lost in work
  * @param missedG what stocktaking missed
  * @param looseG back as wire of jobs that took from no lot: it lies in none

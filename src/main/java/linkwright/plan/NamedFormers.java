@@ -26,7 +26,8 @@ public final class NamedFormers {
     Map<String, String> all = new LinkedHashMap<>(texts);
     all.computeIfPresent(WishKeys.LINK_FORMERS, (key, typed) -> list(typed, byName));
     all.computeIfPresent(
-        WishKeys.LINK_REPEAT, (key, typed) -> RepeatReading.sized(typed, size -> hers(size, byName)));
+        WishKeys.LINK_REPEAT,
+        (key, typed) -> RepeatReading.sized(typed, size -> hers(size, byName)));
     return all.equals(texts) ? texts : all;
   }
 

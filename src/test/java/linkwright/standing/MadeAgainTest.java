@@ -130,8 +130,7 @@ class MadeAgainTest {
     Handbook all = HANDBOOK.with(Hands.of(List.of(taught), Set.of()));
     String told = PlanDefaults.loss(HANDBOOK.routine("scroll-and-ring"), all).value();
     MadeAgain again =
-        MadeAgain.of(
-            book.state(), all.forJob("a", book.entries()), Map.of(), UnitStyle.METRIC);
+        MadeAgain.of(book.state(), all.forJob("a", book.entries()), Map.of(), UnitStyle.METRIC);
     assertThat(again.wish()).containsEntry(WishKeys.USUAL_LOSS, told);
     assertThat(told).isNotEqualTo("5 %");
     assertThat(again.carries()).anyMatch(each -> each.startsWith("A loss of " + told));

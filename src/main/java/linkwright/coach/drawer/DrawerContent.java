@@ -108,8 +108,8 @@ public record DrawerContent(UnitStyle units) {
     return units.mass(account.atBenchG())
         + " of "
         + account.metal()
-        + " was still at the bench when its job was closed, and nothing says where it went. Open the"
-        + " job again, give it back or weigh it in, and close it.";
+        + " was still at the bench when its job was closed, and nothing says where it went. Open"
+        + " the job again, give it back or weigh it in, and close it.";
   }
 
   private String mass(OptionalDouble grams) {

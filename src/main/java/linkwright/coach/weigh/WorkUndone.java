@@ -37,8 +37,7 @@ final class WorkUndone {
 
   private static String step(Model model) {
     return AtBench.of(model)
-        .map(
-            at -> ", and step " + at.number() + " of " + at.routine().steps().size() + " is open")
+        .map(at -> ", and step " + at.number() + " of " + at.routine().steps().size() + " is open")
         .orElse("");
   }
 

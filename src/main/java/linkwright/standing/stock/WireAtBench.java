@@ -44,7 +44,9 @@ public record WireAtBench(double lengthMm, double massG) {
             + WireMass.grams(wish.ringAreaMm2(), ringsMm, density));
   }
 
-  /** Whether a link or more could be made of it: what is shorter is scrap that nobody gives back. */
+  /**
+   * Whether a link or more could be made of it: what is shorter is scrap that nobody gives back.
+   */
   public boolean isWorthAsking(Plan plan) {
     return lengthMm > 0 && lengthMm >= plan.linkEachMm();
   }
