@@ -12,6 +12,7 @@ import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
 import linkwright.coach.content.Page;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
@@ -172,9 +173,13 @@ final class WalkPage {
   List<String> nextWaits() {
     List<String> said = said();
     return page.nextWaits().stream()
-        .filter(wait -> said.stream().noneMatch(line -> line.contains(wait.name())))
+        .filter(wait -> said.stream().noneMatch(line -> says(line, wait)))
         .flatMap(wait -> plain().waiting(wait).stream())
         .toList();
+  }
+
+  private static boolean says(String line, WaitShown wait) {
+    return line.contains(wait.name()) && line.contains(wait.job());
   }
 
   /** What an empty line does, in words. */
