@@ -83,7 +83,9 @@ public final class BenchPlace implements Place {
     }
     if (screen.ask() instanceof BenchAsk.Passing passing) {
       List<Act> acts = new ArrayList<>(List.of(Act.PASS_ON, Act.LEAVE_QUESTION, Act.TO_PILES));
-      if (AtBench.of(model).filter(at -> passing.back().equals(Optional.of(at.step().id()))).isPresent()) {
+      if (AtBench.of(model)
+          .filter(at -> passing.back().equals(Optional.of(at.step().id())))
+          .isPresent()) {
         // It is about this step, and asked as that opens: nobody is kept here by it.
         acts.addAll(List.of(Act.NEXT_STEP, Act.PREVIOUS_STEP));
       }

@@ -60,8 +60,7 @@ class NextWaitsTest {
   void whose_it_is_is_told_before_what_it_is() {
     Page page = page(wait("Pickle the links", "The lighthouse anklet", "2:00"));
     String head =
-        Screens.draw(page, 80, 24, Glyphs.FULL, KeyMap.USUAL, OptionalDouble.empty())
-            .row(0);
+        Screens.draw(page, 80, 24, Glyphs.FULL, KeyMap.USUAL, OptionalDouble.empty()).row(0);
     assertThat(head).contains("The lightho…: Pickle th… 2:00");
   }
 }
