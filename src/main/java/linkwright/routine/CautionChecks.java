@@ -28,8 +28,8 @@ public final class CautionChecks {
                   caution.defers(),
                   "defers",
                   "The caution \"%s\" does not put local rules first.",
-                  "Write under defers that local rules, the maker's sheet and licensed practice come"
-                      + " first.",
+                  "Write under defers that local rules, the maker's sheet and licensed practice"
+                      + " come first.",
                   caution),
           caution ->
               absent(
