@@ -244,16 +244,26 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
                         .remark(
                             "if it is cut so and what is over goes to what falls short, links"
                                 + " first")));
-    wire.links().forEach(bar -> rows.add(row(length(bar.leftMm()), pieces(plan, bar))));
+    wire.links()
+        .forEach(
+            bar ->
+                rows.add(row(length(bar.usedUp() ? bar.mm() : bar.leftMm()), pieces(plan, bar))));
     wire.rings()
         .ifPresent(
             bars ->
                 bars.forEach(
-                    bar -> rows.add(row(length(bar.leftMm()) + " (rings)", pieces(plan, bar)))));
+                    bar ->
+                        rows.add(
+                            row(
+                                length(bar.usedUp() ? bar.mm() : bar.leftMm()) + " (rings)",
+                                pieces(plan, bar)))));
     return rows;
   }
 
   private String pieces(Plan plan, WireStand.Bar bar) {
+    if (bar.usedUp()) {
+      return "used up";
+    }
     if (bar.next().none()) {
       return "stays whole";
     }
