@@ -118,8 +118,8 @@ public record Standing(
   }
 
   /**
-   * Where none is made for a pattern, then where several are for nothing but round links: with rings
-   * between the links, and without.
+   * Where none is made for a pattern, then where several are for nothing but round links: with
+   * rings between the links, and without.
    */
   private static final List<String> USUAL_ROUTINES =
       List.of("scroll-and-ring", "figure-of-eight", "round-cable", "loop-in-loop");

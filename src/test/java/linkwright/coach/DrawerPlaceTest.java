@@ -111,7 +111,8 @@ class DrawerPlaceTest {
     assertThat(bench.window(180, 120).press("p").shown())
         .contains("wire to buy", "The drawer has 2 m of wire of 1.2 mm, in “march”");
     Apprentice other = withLots(Apprentice.withAJob(Map.of("wire", "1 mm", "stock", "100 mm")));
-    assertThat(other.window(180, 120).press("p").shown()).contains("The drawer has none of wire of 1 mm.");
+    assertThat(other.window(180, 120).press("p").shown())
+        .contains("The drawer has none of wire of 1 mm.");
   }
 
   @Test

@@ -108,9 +108,7 @@ class HerFormersTest {
   void her_name_for_a_former_stands_for_its_size_in_the_links_of_a_repeat_too() {
     Map<String, String> typed =
         Wishes.figaro()
-            .with(
-                WishKeys.LINK_REPEAT,
-                "1 long + 2 round ring=Fat step blank=16 mm inside=4 mm")
+            .with(WishKeys.LINK_REPEAT, "1 long + 2 round ring=Fat step blank=16 mm inside=4 mm")
             .texts();
     JobBook book = JobBook.of("figaro");
     Standing standing = Standing.ofTyped(typed, book.state(), bench(thick()));

@@ -280,7 +280,8 @@ class OwnBenchTest {
   /** Round links without rings between them are looped into each other, one by one. */
   @Test
   void a_plan_of_round_links_goes_by_the_plainest_routine_of_round_links_and_takes_its_time() {
-    Wishes round = Wishes.common().without(WishKeys.LINK_BLANK).with(WishKeys.LINK_PATTERN, "round");
+    Wishes round =
+        Wishes.common().without(WishKeys.LINK_BLANK).with(WishKeys.LINK_PATTERN, "round");
     assertThat(Standing.routineFor(round.texts(), JobBook.HANDBOOK).map(Routine::id))
         .contains("round-cable");
     Map<String, String> fine =
