@@ -1,12 +1,15 @@
 package linkwright.coach;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.coach.keys.Pauses;
 
 /**
  * A press counts at once, but a key that bounces or is held counts once. Held for a second, the
@@ -29,10 +32,17 @@ final class Bounce {
     if (HotWorkGate.pressedUnread(model, meant.get(), at)) {
       return Turn.to(model.with(presses.counted(key, meant.get(), at)).told(HotWorkGate.UNREAD));
     }
-    if (typedNumber || !presses.tooSoon(key, meant.get(), at)) {
+    boolean unread = BenchAnswers.asksSure(model) && unread(presses, key, at);
+    if (!unread && (typedNumber || !presses.tooSoon(key, meant.get(), at))) {
       return Coach.key(model.with(presses.counted(key, meant.get(), at)), key);
     }
     Model still = model.with(presses.passedOver(at));
     return still.presses().held() ? Places.of(still).keyHeld(still) : Turn.to(still.told(TOO_SOON));
+  }
+
+  /** Whether nobody could have read yet what that key led to. */
+  private static boolean unread(Presses presses, Key again, Instant at) {
+    return presses.key().filter(again::equals).isPresent()
+        && Duration.between(presses.came(), at).compareTo(Pauses.UNREAD) < 0;
   }
 }

@@ -226,6 +226,16 @@ class BounceTest {
     }
 
     @Test
+    void what_is_asked_of_a_number_is_not_answered_by_the_press_that_put_it() {
+      bench.goTo("cut-blanks").type("999").pressEvery(900, 1, "space");
+      bench.pressEvery(300, 2, "space");
+      assertThat(bench.pile("link").alive()).isZero();
+      assertThat(bench.notice()).contains("too soon");
+      bench.pressEvery(800, 1, "space");
+      assertThat(bench.pile("link").alive()).isEqualTo(999);
+    }
+
+    @Test
     void a_bouncing_pedal_does_not_skip_the_pickle() {
       bench.goTo("pickle-wire").pressEvery(900, 1, "page-down").pressEvery(80, 3, "page-down");
       assertThat(bench.entered(Fact.TimerStarted.class)).hasSize(1);

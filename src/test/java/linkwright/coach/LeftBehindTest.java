@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.content.Acts;
@@ -45,6 +46,31 @@ class LeftBehindTest {
         .map(part -> ((Prose) part).text())
         .findFirst()
         .orElse("");
+  }
+
+  @Test
+  void rings_without_a_link_to_join_are_told_and_again_as_one_is_counted() {
+    bench.goTo("cut-rings").type("5").press("space").goTo("join");
+    assertThat(stops(bench)).contains("No link is here yet for a ring");
+    bench.press("space", "space");
+    assertThat(bench.pile("ring").waitingFor(Stage.PICKLED)).isEqualTo(1);
+    assertThat(bench.notice()).contains("no link is here for it");
+  }
+
+  @Test
+  void rings_with_links_beside_them_are_joined_without_a_word() {
+    checked(3, 3).press("a").goTo("true-links").press("a");
+    bench.goTo("cut-rings").type("5").press("space").goTo("join");
+    assertThat(stops(bench)).doesNotContain("No link");
+    bench.press("space", "space");
+    assertThat(bench.notice()).doesNotContain("no link");
+  }
+
+  private static String stops(Bencher bench) {
+    return Pages.of(bench.model()).body().parts().stream()
+        .filter(part -> part instanceof Prose prose && prose.kind() == Prose.Kind.STOP)
+        .map(part -> ((Prose) part).text())
+        .collect(Collectors.joining(" "));
   }
 
   /** So many links soldered, all the rest of what was cut left behind at the torch. */

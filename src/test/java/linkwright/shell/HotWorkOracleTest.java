@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
+import linkwright.coach.content.Page;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
@@ -291,12 +293,14 @@ class HotWorkOracleTest {
     if (throwOf == 0) {
       machine.kill();
       machine.start();
+      asksFirst(machine, oracle, "killed");
       return "killed";
     }
     if (throwOf == 1) {
       machine.kill();
       halfALine(machine);
       machine.start();
+      asksFirst(machine, oracle, "power cut");
       return "power cut";
     }
     if (throwOf == 2 && place == PlaceId.BENCH) {
@@ -342,6 +346,16 @@ class HotWorkOracleTest {
     return key + " at the bench";
   }
 
+  /** What was found open when the program began is asked about before all else. */
+  private static void asksFirst(Machine machine, Oracle oracle, String way) {
+    boolean looks = machine.model.job().filter(job -> job.lookOnly()).isPresent();
+    if (!looks || !oracle.open()) {
+      assertThat(machine.model.held().place() == PlaceId.HOT_WORK)
+          .as("asked first, %s", way)
+          .isEqualTo(oracle.open());
+    }
+  }
+
   private void restartIfLeft(Machine machine) {
     if (machine.performer.left()) {
       machine.kill();
@@ -362,6 +376,12 @@ class HotWorkOracleTest {
   private void holds(Machine machine, Oracle oracle, String way) {
     Model model = machine.model;
     assertThat(model.hotWork().lit().isPresent()).as("open, %s", way).isEqualTo(oracle.open());
+    Page page = Pages.of(model);
+    assertThat(page.hotWork().startsWith("lit ")).as("in the head, %s", way).isEqualTo(oracle.open());
+    assertThat(page.waits().stream().anyMatch(WaitShown::watch))
+        .as("the watch in the head, %s", way)
+        .isEqualTo(model.watch().isPresent());
+    assertThat(oracle.open() && model.watch().isPresent()).as("flame or watch, %s", way).isFalse();
     Optional<Duration> left =
         model
             .bench()

@@ -39,4 +39,9 @@ public final class BenchAnswers {
   public static boolean away(Model model) {
     return BenchSitting.away(model);
   }
+
+  /** Whether a number is asked about that is out of reason: the key that counts would confirm it. */
+  public static boolean asksSure(Model model) {
+    return BenchPlace.screen(model).ask() instanceof BenchAsk.Sure;
+  }
 }

@@ -250,6 +250,7 @@ final class StepContent {
     }
     parts.add(new Prose(Prose.Kind.ELSEWHERE, elsewhere(model, at)));
     parts.add(new Prose(Prose.Kind.STOP, notWhole(model, at)));
+    parts.add(new Prose(Prose.Kind.STOP, Partners.says(model, at)));
     LaidOut laidOut = LaidOut.of(model);
     parts.add(new Prose(Prose.Kind.STOP, laidOut.saysLacking(laidOut.at(step))));
     add(parts, model, Prose.Kind.MIND, step.mind());
