@@ -132,8 +132,8 @@ class PlanContentTest {
     Bencher hers = Bencher.withTheDemo();
     hers.take(new Message.BenchRead(priced, Message.From.HERE, List.of()));
     hers.press("p");
-    assertThat(row(hers, "an hour").value()).isEqualTo("28 EUR");
-    assertThat(row(hers, "metal, a gram").value()).isEqualTo("1.2 EUR");
+    assertThat(row(hers, "an hour").amount()).isEqualTo("28 EUR");
+    assertThat(row(hers, "metal, a gram").amount()).isEqualTo("1.2 EUR");
   }
 
   @Test
