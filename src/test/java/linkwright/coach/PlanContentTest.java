@@ -24,8 +24,11 @@ import linkwright.coach.plan.PlanContent;
 import linkwright.coach.plan.PlanHeld;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.job.Fact;
+import linkwright.job.Sourced;
 import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.shell.Demo;
@@ -134,6 +137,24 @@ class PlanContentTest {
     hers.press("p");
     assertThat(row(hers, "an hour").amount()).isEqualTo("28 EUR");
     assertThat(row(hers, "metal, a gram").amount()).isEqualTo("1.2 EUR");
+  }
+
+  @Test
+  void what_an_earlier_job_settled_stands_in_words_and_not_by_the_keys_of_files() {
+    Bencher again =
+        Bencher.with(
+            new Fact.JobOpened("Again", "scroll-and-ring"),
+            new Fact.PlanSet(
+                Wishes.common().texts(),
+                Map.of(
+                    WishKeys.LINK_BLANK,
+                    new Sourced("38 mm", Sourced.Source.HANDS))));
+    assertThat(PlanContent.comesTo(again.job().standing(), again.model()))
+        .filteredOn(Rows.class::isInstance)
+        .flatExtracting(part -> ((Rows) part).rows())
+        .extracting(row -> ((Row) row).label())
+        .contains("link blank")
+        .noneMatch(label -> label.contains("."));
   }
 
   @Test
