@@ -31,7 +31,7 @@ class DrawerPlaceTest {
                     "sterling",
                     OptionalDouble.of(1.2),
                     "soft",
-                    "",
+                    "b7",
                     OptionalDouble.of(2000),
                     NONE,
                     "")),
@@ -113,6 +113,22 @@ class DrawerPlaceTest {
     Apprentice other = withLots(Apprentice.withAJob(Map.of("wire", "1 mm", "stock", "100 mm")));
     assertThat(other.window(180, 120).press("p").shown())
         .contains("The drawer has none of wire of 1 mm.");
+  }
+
+  @Test
+  void wire_out_of_a_lot_is_of_its_batch_where_none_is_typed() {
+    Apprentice bench = withLots(Apprentice.withAJob(Map.of("wire", "1.2 mm")));
+    bench.press("w").press("n", "down").type("1 m").press("down", "down", "down", "down", "right");
+    bench.press("ctrl-k");
+    assertThat(bench.lastFact())
+        .isEqualTo(new Fact.WireAdded(PieceKind.LINK, 1.2, 1000, "soft", "b7", "march"));
+  }
+
+  @Test
+  void at_the_wire_of_a_job_that_lacks_some_the_drawer_is_named_too() {
+    Map<String, String> lacking = Map.of("wire", "1.2 mm", "stock", "100 mm");
+    assertThat(withLots(Apprentice.withAJob(lacking)).press("w").shown())
+        .contains("The drawer has 2 m of wire of 1.2 mm, in “march”.");
   }
 
   @Test

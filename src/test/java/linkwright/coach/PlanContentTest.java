@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import linkwright.bench.OwnBench;
+import linkwright.bench.OwnPrices;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Drawing;
 import linkwright.coach.content.Emphasis;
@@ -13,6 +16,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
@@ -20,8 +24,11 @@ import linkwright.coach.plan.PlanContent;
 import linkwright.coach.plan.PlanHeld;
 import linkwright.coach.plan.PlanPlace;
 import linkwright.job.Fact;
+import linkwright.job.Sourced;
 import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.shell.Demo;
@@ -102,6 +109,52 @@ class PlanContentTest {
     assertThat(row(bench, "mind").emphasis()).isEqualTo(Emphasis.TROUBLE);
     assertThat(texts(bench, Prose.Kind.STOP).stream().map(Prose::text))
         .containsExactlyElementsOf(plan.remarks());
+  }
+
+  @Test
+  void prices_of_her_bench_stand_among_what_was_taken() {
+    OwnBench none = OwnBench.NONE;
+    OwnPrices prices = new OwnPrices("EUR", Map.of("sterling", 1.2), Map.of("hour", 28.0));
+    OwnBench priced =
+        new OwnBench(
+            none.name(),
+            none.persons(),
+            none.units(),
+            none.formersMm(),
+            none.plateMm(),
+            none.kerfMm(),
+            none.flame(),
+            none.pickle(),
+            none.solders(),
+            prices,
+            none.losses(),
+            none.redos(),
+            none.fireWatchSeconds(),
+            none.waitSeconds(),
+            none.tools());
+    Bencher hers = Bencher.withTheDemo();
+    hers.take(new Message.BenchRead(priced, Message.From.HERE, List.of()));
+    hers.press("p");
+    assertThat(row(hers, "an hour").amount()).isEqualTo("28 EUR");
+    assertThat(row(hers, "metal, a gram").amount()).isEqualTo("1.2 EUR");
+  }
+
+  @Test
+  void what_an_earlier_job_settled_stands_in_words_and_not_by_the_keys_of_files() {
+    Bencher again =
+        Bencher.with(
+            new Fact.JobOpened("Again", "scroll-and-ring"),
+            new Fact.PlanSet(
+                Wishes.common().texts(),
+                Map.of(
+                    WishKeys.LINK_BLANK,
+                    new Sourced("38 mm", Sourced.Source.HANDS))));
+    assertThat(PlanContent.comesTo(again.job().standing(), again.model()))
+        .filteredOn(Rows.class::isInstance)
+        .flatExtracting(part -> ((Rows) part).rows())
+        .extracting(row -> ((Row) row).label())
+        .contains("link blank")
+        .noneMatch(label -> label.contains("."));
   }
 
   @Test

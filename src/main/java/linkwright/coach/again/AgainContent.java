@@ -102,9 +102,9 @@ public record AgainContent(UnitStyle units, Accounts accounts) {
     }
     if (!accounts.prices().isEmpty()) {
       boolean priced = !earlier.first().lines().isEmpty();
-      rows.add(Row.of("the first's price", priced ? money(earlier.first().total()) : NOT_YET));
+      rows.add(Row.of("first's price", priced ? money(earlier.first().total()) : NOT_YET));
       if (again.anew().isEmpty() && priced) {
-        rows.add(Row.of("price without trials", money(earlier.again().total())));
+        rows.add(Row.of("without trials", money(earlier.again().total())));
       }
     }
   }

@@ -93,7 +93,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
   private static String called(String key) {
     return key.startsWith(JobPrices.KEY)
         ? PriceWords.label(key.substring(JobPrices.KEY.length()))
-        : key.replace('-', ' ');
+        : key.replace('-', ' ').replace('.', ' ');
   }
 
   /** Lengths as they are held, in the units that are shown. */

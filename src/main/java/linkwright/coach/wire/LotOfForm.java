@@ -100,7 +100,7 @@ final class LotOfForm {
     double asked =
         form.text("lengths").isEmpty()
             ? 0
-            : WireCame.facts(form, wish).stream()
+            : WireCame.facts(form, wish, model.handbook().drawer()).stream()
                 .mapToDouble(fact -> ((Fact.WireAdded) fact).lengthMm())
                 .sum();
     double left = lot.get().lengthMm().orElse(0);

@@ -4,6 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linkwright.coach.form.Form;
+import linkwright.drawer.Drawer;
+import linkwright.drawer.Lot;
 import linkwright.job.Fact;
 import linkwright.plan.ChainWish;
 import linkwright.quantity.Length;
@@ -42,7 +44,16 @@ final class WireCame {
         : what + "This one is thinner: change the plan, or keep it for another job.";
   }
 
-  static List<Fact> facts(Form form, ChainWish wish) {
+  /** The batch of wire that was taken out of a lot is the lot's, where none was typed. */
+  static List<Fact> facts(Form form, ChainWish wish, Drawer drawer) {
+    String batch =
+        form.text("batch").isBlank()
+            ? drawer.lots().stream()
+                .filter(lot -> lot.id().equals(form.text("lot")))
+                .map(Lot::batch)
+                .findFirst()
+                .orElse("")
+            : form.text("batch");
     double wireMm = PlannedWire.read(form.text("wire")).orThrow();
     return lengths(form, wish).orThrow().stream()
         .map(
@@ -53,7 +64,7 @@ final class WireCame {
                         wireMm,
                         mm,
                         form.text("temper"),
-                        form.text("batch"),
+                        batch,
                         form.text("lot")))
         .toList();
   }

@@ -12,6 +12,7 @@ import linkwright.coach.content.Table;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.drawn.SharedWire;
 import linkwright.coach.keys.Act;
 import linkwright.plan.Plan;
 import linkwright.quantity.Decimals;
@@ -39,6 +40,7 @@ final class WireContent {
     parts.add(new WireBars(units).of(held.stand().get(), plan.get()));
     parts.addAll(words.stands());
     if (!held.stand().get().missing().none() && held.drawn().none()) {
+      parts.addAll(SharedWire.inDrawer(model, model.job().orElseThrow().standing()));
       parts.add(
           Prose.aside("Enter wire that came, or see what thicker wire drawn down would give."));
     }

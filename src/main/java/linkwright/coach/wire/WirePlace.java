@@ -195,7 +195,7 @@ public final class WirePlace implements Place {
     return switch (form.purpose()) {
       case ADD_WIRE -> {
         List<Double> lengths =
-            WireCame.facts(form, WireForms.wish(job).orElseThrow()).stream()
+            came(model, form).stream()
                 .map(fact -> ((Fact.WireAdded) fact).lengthMm())
                 .toList();
         yield Questions.ofWire(lengths, job.standing(), units);
@@ -274,10 +274,7 @@ public final class WirePlace implements Place {
     OpenJob job = model.job().orElseThrow();
     PieceKind piece = WireForms.piece(form);
     return switch (form.purpose()) {
-      case ADD_WIRE -> {
-        ChainWish wish = WireForms.wish(job).orElseThrow();
-        yield Turn.keep(model, WireCame.facts(form, wish));
-      }
+      case ADD_WIRE -> Turn.keep(model, came(model, form));
       case CUT_WIRE -> {
         int count = count(form).orElseThrow();
         Optional<LinksOfSize> size = WireForms.size(job, form);
@@ -338,6 +335,11 @@ public final class WirePlace implements Place {
             ? new LotFact.StockReturned(
                 form.text("lot"), piece, OptionalDouble.of(gone), OptionalDouble.empty(), "")
             : new Fact.WireDiscarded(piece, gone, form.text("why")));
+  }
+
+  private static List<Fact> came(Model model, Form form) {
+    ChainWish wish = WireForms.wish(model.job().orElseThrow()).orElseThrow();
+    return WireCame.facts(form, wish, model.handbook().drawer());
   }
 
   @Override

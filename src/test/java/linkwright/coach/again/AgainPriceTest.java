@@ -131,7 +131,7 @@ class AgainPriceTest {
     assertThat(row("", handbook, "hours again").amount())
         .isEqualTo(ForecastWords.hoursAgain(quote));
     assertThat(row("", handbook, "made again").amount()).isEqualTo(ForecastWords.priceAgain(quote));
-    assertThat(money(row("", handbook, "price without trials")))
+    assertThat(money(row("", handbook, "without trials")))
         .as("what the first cost, without its trials, is told by another name")
         .isNotEqualTo(quote.again().total());
   }

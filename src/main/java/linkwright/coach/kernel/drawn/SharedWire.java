@@ -53,7 +53,7 @@ public final class SharedWire {
             + of
             + ", in "
             + lots
-            + ", to be taken at wire."
+            + "."
             + (wire.toBuyMm() > 0 ? " " + units.length(wire.toBuyMm()) + " more is to buy." : "");
   }
 
