@@ -2,6 +2,7 @@ package linkwright.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -87,11 +88,11 @@ final class ClassCommand implements Callable<Integer> {
     }
     ZoneId zone = ZoneId.systemDefault();
     Handbook handbook = Start.handbook(Library.load(root.home()));
-    Message.ClassRead read = StudentBooks.classOf(root.home(), folderName, zone, handbook);
+    Instant now = root.here().clock().instant();
+    Message.ClassRead read = StudentBooks.classOf(root.home(), folderName, zone, handbook, now);
     Roster roster =
         names ? read.room().named(read.roster()) : new Roster(Map.of(), read.roster().gapDays());
-    List<Part> parts =
-        ClassContent.of(read.room(), roster, handbook, root.here().clock().instant(), zone, -1);
+    List<Part> parts = ClassContent.of(read.room(), roster, handbook, now, zone, -1);
     if (as.orThrow() == OutForm.TEXT) {
       PlainLines lines = new PlainLines(Act::words);
       parts.forEach(part -> root.here().out().sayAll(part.answer(lines)));

@@ -126,7 +126,7 @@ public final class Coach implements MessageCases<Turn> {
   @Override
   public Turn ticked(Message.Ticked message) {
     Model moved = HotWorkGate.drawn(Clocks.moved(model, message), message.drawn());
-    return LookRound.tick(Bell.tick(FlamesElsewhere.drawn(moved, message.drawn())));
+    return LookRound.here(LookRound.tick(Bell.tick(FlamesElsewhere.drawn(moved, message.drawn()))));
   }
 
   @Override

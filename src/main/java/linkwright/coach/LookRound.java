@@ -88,6 +88,14 @@ final class LookRound {
     return new Turn(model.lookingRound(), effects, turn.next());
   }
 
+  /** What the place at hand wants looked at besides. */
+  static Turn here(Turn turn) {
+    Turn there = Places.of(turn.model()).passing(turn.model());
+    List<Effect> effects = new ArrayList<>(turn.effects());
+    effects.addAll(there.effects());
+    return new Turn(there.model(), effects, turn.next());
+  }
+
   /** A job was opened: at the wait that she came for, else where its work is. */
   static Turn opened(Model before, Model next, OpenJob job) {
     boolean toWait = before.bench().mind().toward().filter(job.slug()::equals).isPresent();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -72,6 +73,8 @@ final class NotNow {
           "A step with a flame asks for it first; "
               + ActMention.of(Act.TO_HOT_WORK)
               + " asks for the flames at any time.";
+      case NEXT_QUESTION ->
+          "The number of an answer comes first; " + AskedContent.NOT_KNOWN + " if you do not know.";
       case MAKE_AGAIN -> "Only a job that is closed is made again, and the chosen one is not.";
       case DRAWN -> "Nothing is bent here that could be drawn: there is no blank or no former yet.";
       case SAMPLE -> "No piece is logged that could be the sample.";

@@ -1,5 +1,6 @@
 package linkwright.lesson;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -19,19 +20,29 @@ import java.util.regex.Pattern;
  *     which word; empty if nothing was said
  * @param problems what is wrong with books there, a sentence each
  * @param called item → the question, for those that were got wrong most
+ * @param read when the books were read
  */
 public record ClassRoom(
     String folder,
     List<Seat> students,
     Optional<LastFlame> lastFlame,
     List<String> problems,
-    Map<String, String> called) {
+    Map<String, String> called,
+    Instant read) {
   private static final int WORST = 5;
+
+  /** What was read so long ago is no look at the class any more. */
+  private static final Duration LASTS = Duration.ofMinutes(1);
 
   public ClassRoom {
     students = List.copyOf(students);
     problems = List.copyOf(problems);
     called = Map.copyOf(called);
+  }
+
+  /** Whether the books are to be read anew, wherever the clock was set meanwhile. */
+  public boolean isOld(Instant now) {
+    return Duration.between(read, now).abs().compareTo(LASTS) >= 0;
   }
 
   /** The question of an item; itself where no routine here asks it. */
@@ -89,14 +100,21 @@ public record ClassRoom(
    * A student of the class.
    *
    * @param learner what her book tells
-   * @param at when something was last entered in it
+   * @param at when she was last heard of: something was entered by her
    * @param step where she was last, as routine and step; empty if nothing says
+   * @param stepAt when that was said; when she was last heard of if nothing says
    * @param book where her book lies
    * @param folder the one below the class's that hers lies in, where several were brought together
    * @param own what she is called by the file beside her book; empty where that does not say
    */
   public record Seat(
-      Learner learner, Instant at, String step, String book, String folder, String own) {}
+      Learner learner,
+      Instant at,
+      String step,
+      Instant stepAt,
+      String book,
+      String folder,
+      String own) {}
 
   /** The same names, and of whoever has none there the one in the file beside her book. */
   public Roster named(Roster roster) {

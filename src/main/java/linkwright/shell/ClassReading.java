@@ -17,6 +17,7 @@ import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;
+import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.JobState;
 import linkwright.job.LessonFact;
@@ -41,7 +42,8 @@ final class ClassReading {
 
   private ClassReading() {}
 
-  static Message.ClassRead of(Home home, String folder, ZoneId zone, Handbook handbook) {
+  static Message.ClassRead of(
+      Home home, String folder, ZoneId zone, Handbook handbook, Instant now) {
     StudentsFile file = StudentsFile.load(home);
     List<String> problems = new ArrayList<>();
     List<ClassRoom.Seat> seats = new ArrayList<>();
@@ -73,7 +75,7 @@ final class ClassReading {
     seats.sort(
         Comparator.comparing((ClassRoom.Seat seat) -> file.roster().name(seat.learner().id())));
     return new Message.ClassRead(
-        file.roster(), room(root.toString(), onceEach(seats), flame, problems, handbook));
+        file.roster(), room(root.toString(), onceEach(seats), flame, problems, handbook, now));
   }
 
   private static ClassRoom room(
@@ -81,7 +83,8 @@ final class ClassReading {
       List<ClassRoom.Seat> seats,
       Optional<ClassRoom.LastFlame> flame,
       List<String> problems,
-      Handbook handbook) {
+      Handbook handbook,
+      Instant now) {
     Map<String, String> called = new HashMap<>();
     Map<String, List<Item>> banks = new HashMap<>();
     for (ClassRoom.Missed missed : ClassRoom.worst(seats)) {
@@ -93,7 +96,7 @@ final class ClassReading {
           .findFirst()
           .ifPresent(item -> called.put(item.id(), asks(item)));
     }
-    return new ClassRoom(folder, seats, flame, problems, called);
+    return new ClassRoom(folder, seats, flame, problems, called, now);
   }
 
   private static List<Item> bank(
@@ -176,19 +179,16 @@ final class ClassReading {
         entries.add(new Entry(entries.size() + 1, last.orElse(at), "class", id, fact));
       }
     }
-    String step = "";
-    for (Entry entry : entries) {
-      if (entry.fact() instanceof LessonFact.QuestionAsked asked
-          && asked.lesson().startsWith("bench/")) {
-        step = step(asked.item());
-      } else if (entry.fact() instanceof LessonFact.PiecesMade made) {
-        step = made.routine() + "/" + made.step();
-      }
-    }
+    Optional<Entry> there =
+        entries.stream()
+            .filter(entry -> !step(entry.fact()).isEmpty())
+            // Of two at a time the later line.
+            .reduce((one, next) -> next.at().isBefore(one.at()) ? one : next);
     return new ClassRoom.Seat(
         Learner.of(id, entries, zone, gapDays),
         at,
-        step,
+        there.map(entry -> step(entry.fact())).orElse(""),
+        there.map(Entry::at).orElse(at),
         hers.path().toString(),
         hers.folder(root),
         name(id, hers.path()));
@@ -220,10 +220,17 @@ final class ClassReading {
     }
   }
 
-  /** The routine and the step that an item is about: its first name and its third. */
-  private static String step(String item) {
-    String[] names = item.split("/", -1);
-    return names.length > 2 ? names[0] + "/" + names[2] : item;
+  /** Where she was by what was entered: routine and step; empty where that says nothing of it. */
+  private static String step(Fact fact) {
+    if (fact instanceof LessonFact.PiecesMade made) {
+      return made.routine() + "/" + made.step();
+    }
+    // An item names its routine first and its step third; one of a card names no step.
+    String[] names =
+        fact instanceof LessonFact.QuestionAsked asked && asked.lesson().startsWith("bench/")
+            ? asked.item().split("/", -1)
+            : new String[0];
+    return names.length > 2 && !names[0].equals("card") ? names[0] + "/" + names[2] : "";
   }
 
   private static List<Path> yaml(Path root, List<String> problems) {

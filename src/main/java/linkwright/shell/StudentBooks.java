@@ -63,7 +63,7 @@ public final class StudentBooks {
 
   /** The class of a folder; from now on her own book there is the one that is written. */
   Message room(String folder, ZoneId zone, Handbook handbook) {
-    Message.ClassRead read = ClassReading.of(home, folder, zone, handbook);
+    Message.ClassRead read = ClassReading.of(home, folder, zone, handbook, clock.instant());
     elsewhere.clear();
     for (ClassRoom.Seat seat : read.room().students()) {
       elsewhere.put(seat.learner().id(), Path.of(seat.book()));
@@ -73,8 +73,8 @@ public final class StudentBooks {
 
   /** The class of a folder, to look at only. */
   public static Message.ClassRead classOf(
-      Home home, String folder, ZoneId zone, Handbook handbook) {
-    return ClassReading.of(home, folder, zone, handbook);
+      Home home, String folder, ZoneId zone, Handbook handbook, Instant now) {
+    return ClassReading.of(home, folder, zone, handbook, now);
   }
 
   private Path path(String id) {

@@ -69,6 +69,6 @@ class ClassRoomTest {
             List.of(),
             List.of(),
             Map.of());
-    return new ClassRoom.Seat(learner, Instant.EPOCH, "", "", "", "");
+    return new ClassRoom.Seat(learner, Instant.EPOCH, "", Instant.EPOCH, "", "", "");
   }
 }

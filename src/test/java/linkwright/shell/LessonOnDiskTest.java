@@ -124,6 +124,8 @@ class LessonOnDiskTest {
     lead(PlaceId.LESSON, "round-cable own");
     assertThat(question()).isPresent();
     assertThat(learner(Roster.OWN).open()).isPresent();
+    press("space");
+    assertThat(model.notice().toString()).contains("The number of an answer comes first; 0 if");
     press("0");
     assertThat(head()).isEqualTo("Not so");
     assertThat(learner(Roster.OWN).answeredLast().orElseThrow().given().orElseThrow().right())

@@ -62,6 +62,7 @@ final class LearningScenes {
                         bencher.model().learning().student().orElseThrow(),
                         Bencher.MORNING,
                         "scroll-and-ring/check-links",
+                        Bencher.MORNING,
                         "/media/class/bench-2/students/s-k7m2p.yaml",
                         "bench-2",
                         "")),
@@ -70,7 +71,8 @@ final class LearningScenes {
                 List.of(),
                 Map.of(
                     "scroll-and-ring/next/lay-out",
-                    "Scroll links joined by rings: what is done first of all?"))));
+                    "Scroll links joined by rings: what is done first of all?"),
+                Bencher.MORNING)));
     return bencher;
   }
 }

@@ -3,6 +3,7 @@ package linkwright.coach.classroom;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,13 +24,19 @@ public final class ClassContent {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
+
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
+
   private ClassContent() {}
 
   /** All of it; at is the student who is looked at, -1 for none. */
   public static List<Part> of(
       ClassRoom room, Roster roster, Handbook handbook, Instant now, ZoneId zone, int at) {
     List<Part> parts = new ArrayList<>();
-    parts.add(Prose.aside(room.folder()));
+    parts.add(Prose.aside(room.folder() + ", read at " + CLOCK.format(room.read().atZone(zone))));
     room.problems().forEach(problem -> parts.add(Prose.stop(problem)));
     if (room.students().isEmpty()) {
       parts.add(
@@ -59,7 +66,8 @@ public final class ClassContent {
           Table.Line.of(
               room.who(seat, roster),
               seat.step().isEmpty() ? "none yet" : handbook.stepTitle(seat.step()),
-              WHEN.format(seat.at().atZone(zone)),
+              asOf(seat.stepAt(), now, zone),
+              asOf(seat.at(), now, zone),
               "" + known,
               "" + due));
     }
@@ -68,6 +76,7 @@ public final class ClassContent {
             Table.Column.words("who"),
             Table.Column.words("last at step"),
             Table.Column.words("as of"),
+            Table.Column.words("heard last"),
             Table.Column.numbers("known"),
             Table.Column.numbers("due")),
         lines,
@@ -136,6 +145,14 @@ public final class ClassContent {
                     ? " The hour's watch ends at " + when(ends, zone) + "."
                     : " The hour after it is over.")
             : said + " Nobody has said shut since: look.");
+  }
+
+  /** The time of day, and of another day its date too. */
+  private static String asOf(Instant at, Instant now, ZoneId zone) {
+    ZonedDateTime there = at.atZone(zone);
+    boolean today = there.toLocalDate().equals(now.atZone(zone).toLocalDate());
+    boolean thisYear = there.getYear() == now.atZone(zone).getYear();
+    return today ? CLOCK.format(there) : thisYear ? DAY.format(there) : WHEN.format(there);
   }
 
   private static String when(Instant at, ZoneId zone) {

@@ -32,6 +32,18 @@ public final class ClassPlace implements Place {
     return Turn.with(model.with(new ClassHeld(0, 0)), new Effect.ReadClass(folder));
   }
 
+  private static Effect readAnewBy(Model model) {
+    return new Effect.ReadClass(model.learning().room().map(ClassRoom::folder).orElse(""));
+  }
+
+  /** Once a minute the books are read anew by themselves: others write them meanwhile. */
+  @Override
+  public Turn passing(Model model) {
+    return model.learning().room().filter(room -> room.isOld(model.now())).isPresent()
+        ? Turn.with(model, readAnewBy(model))
+        : Turn.to(model);
+  }
+
   private static List<ClassRoom.Seat> seats(Model model) {
     return model.learning().room().map(ClassRoom::students).orElse(List.of());
   }
@@ -58,7 +70,15 @@ public final class ClassPlace implements Place {
 
   @Override
   public List<Act> allActs() {
-    return List.of(Act.CHOOSE, Act.UP, Act.DOWN, Act.TO_LESSON, Act.TO_TRAY, Act.MORE, Act.LESS);
+    return List.of(
+        Act.CHOOSE,
+        Act.UP,
+        Act.DOWN,
+        Act.READ_CLASS,
+        Act.TO_LESSON,
+        Act.TO_TRAY,
+        Act.MORE,
+        Act.LESS);
   }
 
   @Override
@@ -67,6 +87,7 @@ public final class ClassPlace implements Place {
     if (!seats(model).isEmpty()) {
       acts.addAll(List.of(Act.CHOOSE, Act.UP, Act.DOWN));
     }
+    acts.add(Act.READ_CLASS);
     acts.add(Act.TO_LESSON);
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
@@ -82,6 +103,7 @@ public final class ClassPlace implements Place {
       case UP -> at(model, Math.max(0, held.at() - 1));
       case DOWN -> at(model, Math.min(last, held.at() + 1));
       case CHOOSE -> open(model, held.at());
+      case READ_CLASS -> Turn.with(model, readAnewBy(model));
       case MORE, LESS ->
           Turn.to(model.with(new ClassHeld(held.at(), Turning.to(held.turned(), act))));
       default -> Turn.goTo(model, act);

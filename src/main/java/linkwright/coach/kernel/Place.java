@@ -109,6 +109,11 @@ public interface Place {
     return Turn.to(model);
   }
 
+  /** Time passes while one is here. */
+  default Turn passing(Model model) {
+    return Turn.to(model);
+  }
+
   /** The book was read anew while one was here. */
   default Turn readAnew(Model model) {
     return Turn.goTo(model, PlaceId.ROUND);

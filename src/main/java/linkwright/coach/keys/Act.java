@@ -226,6 +226,7 @@ public enum Act {
       "the class",
       "all students: who is where, what is got wrong, who waits for a mark",
       "c"),
+  READ_CLASS("read-class", "read it anew", "look into the students' books again now", "r"),
   SIGN_STEP(
       "sign-step",
       "sign a step or a piece",

@@ -1,0 +1,93 @@
+package linkwright.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import linkwright.books.BookFile;
+import linkwright.books.EntryLines;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.job.Entry;
+import linkwright.job.LessonFact;
+import linkwright.lesson.ClassRoom;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A class that is looked at while its students go on, each in her own program. */
+class ClassAnewTest extends StudentBench {
+  private static final String HER = "s-1";
+
+  private Path book;
+
+  @BeforeEach
+  void herBook() throws IOException {
+    Path there = folder.resolve("class/bench-1/students");
+    Files.createDirectories(there);
+    try (BookFile begun = BookFile.create(there, HER, "bench-1", now).orThrow()) {
+      begun
+          .append(
+              List.of(
+                  EntryLines.line(
+                      new Entry(1, now, "bench-1", HER, new LessonFact.StudentBookOpened(HER)))))
+          .orThrow();
+    }
+    book = there.resolve(HER + ".yaml");
+    lead(PlaceId.CLASS_ROOM, folder.resolve("class").toString());
+    assertThat(seat().step()).isEmpty();
+  }
+
+  @Test
+  void the_open_page_reads_the_books_anew_by_itself_once_a_minute() throws IOException {
+    says("bench/chain", "scroll-and-ring/next/check-links", now);
+    now = now.plus(Duration.ofSeconds(40));
+    tick();
+    assertThat(seat().step()).as("not every second").isEmpty();
+    now = now.plus(Duration.ofSeconds(21));
+    tick();
+    assertThat(seat().step()).isEqualTo("scroll-and-ring/check-links");
+    assertThat(parts().toString()).contains("Check every joint", "read at 17:01");
+  }
+
+  @Test
+  void a_key_reads_them_anew_at_once() throws IOException {
+    says("bench/chain", "scroll-and-ring/next/check-links", now);
+    press("r");
+    assertThat(seat().step()).isEqualTo("scroll-and-ring/check-links");
+  }
+
+  /** What she did since tells when she was heard of, not that she was at the step then. */
+  @Test
+  void she_was_at_the_step_when_that_was_said_and_heard_of_since() throws IOException {
+    Instant there = now.minus(Duration.ofDays(1));
+    says("bench/chain", "scroll-and-ring/next/check-links", there);
+    says("scroll-and-ring/2026-03-02/1", "scroll-and-ring/next/lay-out", now);
+    says("bench/chain", "card/pickle/own/0", now);
+    press("r");
+    assertThat(seat().step()).isEqualTo("scroll-and-ring/check-links");
+    assertThat(seat().stepAt()).isEqualTo(there);
+    assertThat(parts().toString()).contains("1 Mar, 17:00", "17:00, ");
+  }
+
+  private ClassRoom.Seat seat() {
+    return model.learning().room().orElseThrow().students().get(0);
+  }
+
+  private void tick() {
+    model = performer.take(model, new Message.Ticked(now, now, Optional.empty()));
+  }
+
+  /** She is asked something, in another program. */
+  private void says(String lesson, String item, Instant at) throws IOException {
+    try (BookFile open = BookFile.open(book, "bench-1", at).orThrow()) {
+      LessonFact asked = new LessonFact.QuestionAsked(lesson, item, 1);
+      open.append(List.of(EntryLines.line(new Entry(open.nextNumber(), at, "bench-1", HER, asked))))
+          .orThrow();
+    }
+  }
+}
