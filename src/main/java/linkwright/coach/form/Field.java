@@ -132,7 +132,8 @@ public record Field(
   /** The same field with what it asks for in the user's trade words. */
   public Field inWords(TradeWords words) {
     Nature told = nature.helped(words.show(nature.help()));
-    return new Field(id, words.show(label), line, words.show(hint), choices, trouble, told);
+    List<Offered> offered = choices.stream().map(choice -> choice.inWords(words)).toList();
+    return new Field(id, words.show(label), line, words.show(hint), offered, trouble, told);
   }
 
   /** The same field with its examples and its help in those units. */
