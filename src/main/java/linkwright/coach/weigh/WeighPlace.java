@@ -67,9 +67,7 @@ public final class WeighPlace implements Place {
         new ArrayList<>(
             closed(model)
                 ? List.of(Act.REOPEN, Act.MAKE_AGAIN)
-                : weighed(model)
-                    ? List.of(Act.WEIGH, Act.CLOSE, Act.PRICE, Act.WEIGH_OUT, Act.HOURS)
-                    : List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS, Act.CLOSE));
+                : List.of(Act.WEIGH, Act.CLOSE, Act.WEIGH_OUT, Act.PRICE, Act.HOURS));
     if (TypedBefore.any(model)) {
       acts.add(Act.KEEP_FOR_ALL);
     }
@@ -103,12 +101,6 @@ public final class WeighPlace implements Place {
       case UNDO -> Undo.last(model);
       default -> Turn.goTo(model, act);
     };
-  }
-
-  /** Once the chain is weighed, what comes next is to close the job. */
-  private static boolean weighed(Model model) {
-    JobState state = model.job().orElseThrow().state();
-    return state.accounts().weighedIn().chainG().isPresent();
   }
 
   private static boolean closed(Model model) {
