@@ -97,7 +97,9 @@ public final class Pages {
   }
 
   private static List<Page.Open> open(List<Act> acts) {
-    return acts.stream().map(act -> new Page.Open(Optional.of(act), act.words())).toList();
+    return acts.stream()
+        .map(act -> new Page.Open(Optional.of(act), act.words(), act == Act.GIVE_UP))
+        .toList();
   }
 
   /** What stands in the body with its key needs no room below it; where the work is, it does. */

@@ -158,10 +158,14 @@ public record Field(
 
   /**
    * The hint as it stands beside what is typed: in brackets, and an example with a word before it,
-   * so that nobody takes it for what is in the field. Empty where there is none.
+   * so that nobody takes it for what is in the field. Empty where there is none, or where what is
+   * typed says the same.
    */
   public String beside() {
-    return hint.isBlank() ? "" : "(" + (hint.matches("\\d.*") ? "such as " : "") + hint + ")";
+    boolean typed = hint.strip().equalsIgnoreCase(value().strip());
+    return hint.isBlank() || typed
+        ? ""
+        : "(" + (hint.matches("\\d.*") ? "such as " : "") + hint + ")";
   }
 
   /** The hint as a sentence of its own: an example where it gives figures, else what it asks. */

@@ -38,7 +38,7 @@ public final class PlanHelp {
           entry(
               WishKeys.TEMPER,
               Measure.WORDS,
-              "soft (annealed) or hard (drawn)",
+              "soft, as annealed, or hard, as drawn",
               "How hard the wire is when it is bent. Hard wire springs back more, so the blank and"
                   + " the formers change."),
           entry(
