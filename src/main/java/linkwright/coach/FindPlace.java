@@ -64,9 +64,8 @@ final class FindPlace implements Place {
     if (key.equals(Key.of(HELP))) {
       return Turn.to(
           model.told(
-              "Type any part of a name: of a place, an act, a job, a step, a caution, a metal, a sum"
-                  + " or a word of the trade. What is called so stands here, the nearest first; up,"
-                  + " down, page-up and page-down choose, enter goes there, ctrl-u empties it."));
+              "Type any part of the name of a place, act, job, step, caution, metal, sum or word; enter"
+                  + " goes there, ctrl-u empties it."));
     }
     return switch (key.kind()) {
       case ESCAPE -> Turn.to(model.with(held.from()));

@@ -48,7 +48,8 @@ public final class Pages {
         waits(model),
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
-        StillToDoWords.of(model),
+        // Where letters are typed no key turns it over.
+        model.held() instanceof FindHeld ? "" : StillToDoWords.of(model),
         words.said(model.notice().text()),
         model.notice().trouble(),
         words.of(failed.isPresent() ? open(FailedWrite.ACTS) : open(model, place, acts, body)),

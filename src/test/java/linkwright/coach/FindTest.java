@@ -153,7 +153,12 @@ class FindTest {
   @Test
   void a_question_mark_explains_what_can_be_found_and_is_not_typed() {
     bench.press("f").type("pick").press("?");
-    assertThat(Pages.of(bench.model()).told()).startsWith("Type any part of a name");
+    assertThat(Pages.of(bench.model()).told()).startsWith("Type any part of the name");
     assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).contains("Find: pick_");
+    bench.take(new Message.Resized(40, 12));
+    assertThat(Shown.draw(bench.model(), Glyphs.FULL).text())
+        .as("no key turns over what is told here: v is typed")
+        .contains("ctrl-u empties\n it.")
+        .doesNotContain("page 1/");
   }
 }
