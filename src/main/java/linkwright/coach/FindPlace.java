@@ -64,8 +64,8 @@ final class FindPlace implements Place {
     if (key.equals(Key.of(HELP))) {
       return Turn.to(
           model.told(
-              "Type any part of the name of a place, act, job, step, caution, metal, sum or word; enter"
-                  + " goes there, ctrl-u empties it."));
+              "Type any part of the name of a place, act, job, step, caution, metal, sum or word;"
+                  + " enter goes there, ctrl-u empties it."));
     }
     return switch (key.kind()) {
       case ESCAPE -> Turn.to(model.with(held.from()));

@@ -20,9 +20,9 @@ import linkwright.coach.keys.KeyMap;
 /** All keys of the place they were asked for at; it stands above the places, and so knows them. */
 final class HelpPlace implements Place {
   private static final String CHAIN =
-      "The chain across the top: a dot is a link not cut yet; the fuller its sign, or the higher its"
-          + " number, the further it has come; a full sign is finished; a diamond or r is to be done"
-          + " again.";
+      "The chain across the top: a dot is a link not cut yet; the fuller its sign, or the higher"
+          + " its number, the further it has come; a full sign is finished; a diamond or r is to be"
+          + " done again.";
 
   @Override
   public Turn enter(Model model) {

@@ -67,8 +67,8 @@ public final class PlanHelp {
               WishKeys.LINK_FORMERS,
               Measure.LENGTH,
               "name={mm:2.5}, name={mm:3}; empty: the pattern's own",
-              "The inside sizes of the formers that you have, or your own names for them at your bench."
-                  + " They change the link's size."),
+              "The inside sizes of the formers that you have, or your own names for them at your"
+                  + " bench. They change the link's size."),
           entry(
               WishKeys.LINK_INSIDE,
               Measure.LENGTH,
