@@ -97,7 +97,7 @@ final class BenchCommand implements Callable<Integer> {
                 here.clock().instant().atZone(ZoneId.systemDefault()).toLocalDate())
             .of(Start.handbook(library, root.home()));
     if (answer.forReading()) {
-      here.out().sayAll(new PlainLines(Act::words).of(parts));
+      here.out().sayAll(new PlainLines(Act::words).of(root.inHerWords(parts)));
     } else {
       answer.print(root, "bench", parts);
     }

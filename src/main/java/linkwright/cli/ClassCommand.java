@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.coach.classroom.ClassContent;
 import linkwright.coach.content.Part;
@@ -92,10 +93,18 @@ final class ClassCommand implements Callable<Integer> {
     Message.ClassRead read = StudentBooks.classOf(root.home(), folderName, zone, handbook, now);
     Roster roster =
         names ? read.room().named(read.roster()) : new Roster(Map.of(), read.roster().gapDays());
-    List<Part> parts = ClassContent.of(read.room(), roster, handbook, now, zone, -1);
+    List<Part> parts =
+        ClassContent.of(
+            read.room(),
+            roster,
+            handbook,
+            Choices.load(root.home()).user().words(),
+            now,
+            zone,
+            -1);
     if (as.orThrow() == OutForm.TEXT) {
       PlainLines lines = new PlainLines(Act::words);
-      parts.forEach(part -> root.here().out().sayAll(part.answer(lines)));
+      root.inHerWords(parts).forEach(part -> root.here().out().sayAll(part.answer(lines)));
     } else {
       root.here().out().print(as.orThrow().written("class", AnswerRows.rows(parts)));
     }

@@ -127,7 +127,7 @@ final class DrawerCommand implements Callable<Integer> {
                 TrayReading.of(root.home(), handbook, here.clock().instant()),
                 handbook.reference());
     if (answer.forReading()) {
-      here.out().sayAll(new PlainLines(Act::words).of(parts));
+      here.out().sayAll(new PlainLines(Act::words).of(root.inHerWords(parts)));
     } else {
       answer.print(root, "drawer", parts);
     }

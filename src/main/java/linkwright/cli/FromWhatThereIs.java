@@ -59,7 +59,7 @@ final class FromWhatThereIs {
         new ReachContent(units, JobPrices.of(state, handbook).currency()).of(reach, typed);
     if (as == OutForm.TEXT) {
       PlainLines plain = new PlainLines(Act::words);
-      parts.forEach(part -> root.here().out().sayAll(part.answer(plain)));
+      root.inHerWords(parts).forEach(part -> root.here().out().sayAll(part.answer(plain)));
     } else {
       root.here().out().print(as.written("within-reach", AnswerRows.rows(parts)));
     }

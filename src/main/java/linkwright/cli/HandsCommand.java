@@ -87,11 +87,12 @@ final class HandsCommand implements Callable<Integer> {
         new HandsContent(handbook, choices.settings().in(ZoneId.systemDefault())).parts(-1);
     if (answer.forReading()) {
       PlainLines plain = new PlainLines(Act::words);
-      parts.forEach(
-          part -> {
-            here.out().sayAll(part.answer(plain));
-            here.out().say("");
-          });
+      root.inHerWords(parts)
+          .forEach(
+              part -> {
+                here.out().sayAll(part.answer(plain));
+                here.out().say("");
+              });
     } else {
       answer.print(root, "hands", parts);
     }

@@ -212,7 +212,7 @@ final class PlanCommand implements Callable<Integer> {
         new WhatIfContent(choices.user().units())
             .of(WhatIf.of(planned.wish(), planned.state(), planned.handbook(), changes));
     if (as == OutForm.TEXT) {
-      root.here().out().sayAll(new PlainLines(Act::words).of(parts));
+      root.here().out().sayAll(new PlainLines(Act::words).of(root.inHerWords(parts)));
     } else {
       root.here().out().print(as.written("compared", AnswerRows.rows(parts)));
     }

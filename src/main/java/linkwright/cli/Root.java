@@ -12,10 +12,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.coach.InTradeWords;
+import linkwright.coach.content.Content;
+import linkwright.coach.content.Part;
 import linkwright.coach.kernel.Message;
 import linkwright.files.Home;
+import linkwright.files.UserSettings;
 import linkwright.quantity.Read;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -150,6 +155,12 @@ final class Root implements Callable<Integer> {
     } catch (IOException | UncheckedIOException refused) {
       return Read.bad("Standard input could not be read: " + refused.getMessage() + ".");
     }
+  }
+
+  /** What a place says, in the user's trade words. */
+  List<Part> inHerWords(List<Part> parts) {
+    UserSettings user = Choices.load(home()).user();
+    return new InTradeWords(user.words(), user.units()).of(new Content("", parts)).parts();
   }
 
   /** Tells what was used wrongly. */

@@ -179,14 +179,15 @@ final class StudentCommand implements Callable<Integer> {
     StudentReport report = StudentContent.report(learner, handbook, today);
     String who = names ? file.roster().name(id) : id;
     List<Part> parts =
-        new ArrayList<>(StudentContent.of(report, learner, handbook, settings.units()));
+        new ArrayList<>(
+            StudentContent.of(report, learner, handbook, settings.units(), choices.user().words()));
     parts.add(0, new Rows(List.of(Row.of("report of", who), Row.of("as of", today.toString()))));
     if (seeds) {
       parts.add(StudentContent.asked(learner));
     }
     if (as == OutForm.TEXT) {
       PlainLines plain = new PlainLines(Act::words);
-      parts.forEach(part -> here.out().sayAll(part.answer(plain)));
+      root.inHerWords(parts).forEach(part -> here.out().sayAll(part.answer(plain)));
     } else {
       here.out().print(as.written("student", AnswerRows.rows(parts)));
     }

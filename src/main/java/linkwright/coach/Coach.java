@@ -102,8 +102,9 @@ public final class Coach implements MessageCases<Turn> {
   /** Pasted text goes into a field as if typed, line breaks as spaces; elsewhere it is dropped. */
   @Override
   public Turn pasted(Message.Pasted message) {
-    if (model.held().form().isEmpty()) {
-      return Turn.to(model);
+    boolean finds = model.held() instanceof FindHeld;
+    if (model.held().form().isEmpty() && !finds) {
+      return Turn.to(model.told("What was pasted is dropped: only a field takes it."));
     }
     String oneLine = message.text().replaceAll("[\\r\\n\\t]+", " ").replaceAll(UNSEEN, "");
     return key(model, Key.of(oneLine));

@@ -72,9 +72,7 @@ final class EverywhereActs {
     return Turn.to(
         AcrossRoom.shown(next)
             ? next
-            : next.told(
-                "No count stands here; where one does, it fills the screen. {do:across} ends"
-                    + " that."));
+            : model.told("No count stands here that could fill the screen: it stays as it is."));
   }
 
   private static boolean reaches(Model model) {

@@ -25,6 +25,9 @@ final class FindPlace implements Place {
   private static final int AROUND = 60;
   private static final int PAGE = 10;
 
+  /** No name has it: it explains, as in a form. */
+  private static final String HELP = "?";
+
   @Override
   public Turn enter(Model model) {
     return Turn.to(model.with(new FindHeld(model.held(), LineEdit.empty(), 0)));
@@ -52,12 +55,18 @@ final class FindPlace implements Place {
 
   @Override
   public List<String> keyWords() {
-    return List.of("enter go there", "up down another", "esc back");
+    return List.of("enter go there", "up down another", "esc back", HELP + " what is it");
   }
 
   @Override
   public Turn typed(Model model, Key key) {
     FindHeld held = (FindHeld) model.held();
+    if (key.equals(Key.of(HELP))) {
+      return Turn.to(
+          model.told(
+              "Type any part of the name of a place, act, job, step, caution, metal, sum or word;"
+                  + " enter goes there, ctrl-u empties it."));
+    }
     return switch (key.kind()) {
       case ESCAPE -> Turn.to(model.with(held.from()));
       case ENTER -> go(model, held, held.at());

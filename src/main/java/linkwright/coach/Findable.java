@@ -41,9 +41,10 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
   static List<Findable> all(Model model) {
     List<Findable> all = new ArrayList<>();
     boolean job = model.job().isPresent();
+    TradeWords words = JobWords.tradeWords(model);
     for (PlaceId place : PlaceId.values()) {
       if (place.isFound(job)) {
-        all.add(new Findable("place", word(place), List.of(), place, ""));
+        all.add(new Findable("place", words.show(word(place)), List.of(), place, ""));
       }
     }
     for (ActTable.Placed placed : ActTable.placed()) {
@@ -53,10 +54,10 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
         all.add(
             new Findable(
                 "act",
-                placed.act().words(),
+                words.show(placed.act().words()),
                 List.of(placed.act().id()),
                 placed.place(),
-                key + " does it at: " + word(placed.place())));
+                key + " does it at: " + words.show(word(placed.place()))));
       }
     }
     for (TrayJob each : model.tray()) {
@@ -104,7 +105,11 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
     for (Caution card : model.handbook().cautions()) {
       all.add(
           new Findable(
-              "caution", card.title(), List.of(card.shortLine()), PlaceId.CAUTIONS, card.id()));
+              "caution",
+              words.show(card.title()),
+              List.of(card.title(), card.shortLine()),
+              PlaceId.CAUTIONS,
+              card.id()));
     }
     for (Sum sum : Reckoner.sums()) {
       all.add(

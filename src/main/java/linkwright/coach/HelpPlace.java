@@ -10,6 +10,7 @@ import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
@@ -19,9 +20,9 @@ import linkwright.coach.keys.KeyMap;
 /** All keys of the place they were asked for at; it stands above the places, and so knows them. */
 final class HelpPlace implements Place {
   private static final String CHAIN =
-      "The chain across the top: a dot is a link not cut yet; the fuller its sign, or the higher its"
-          + " number, the further it has come; a full sign is finished; a diamond or r is to be done"
-          + " again.";
+      "The chain across the top: a dot is a link not cut yet; the fuller its sign, or the higher"
+          + " its number, the further it has come; a full sign is finished; a diamond or r is to be"
+          + " done again.";
 
   @Override
   public Turn enter(Model model) {
@@ -97,7 +98,7 @@ final class HelpPlace implements Place {
 
   private static String explained(Model there, Act act) {
     String says = Places.of(there).says(there, act);
-    return says + (says.contains(":") ? "; " : ": ") + act.help();
+    return JobWords.tradeWords(there).show(says + (says.contains(":") ? "; " : ": ") + act.help());
   }
 
   /** The keys that lead to this act and to no other before it; an act without one is no row. */

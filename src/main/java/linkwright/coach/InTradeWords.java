@@ -1,9 +1,11 @@
 package linkwright.coach;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.coach.content.Content;
+import linkwright.coach.content.Page;
 import linkwright.coach.content.Retold;
 import linkwright.coach.form.Form;
 import linkwright.quantity.SaidIn;
@@ -15,14 +17,28 @@ import linkwright.routine.TradeWords;
  * form asks for and complains of in her units too. What was typed stays as it is, and so does what
  * stands in quotation marks: names.
  */
-record InTradeWords(TradeWords words, UnitStyle units) {
+public record InTradeWords(TradeWords words, UnitStyle units) {
   /** Names, and acts that are named in braces. */
   private static final Pattern QUOTED = Pattern.compile("“[^”]*”|\"[^\"]*\"|\\{[^}]*}");
 
-  Content of(Content content) {
+  /** All that a place says. */
+  public Content of(Content content) {
     return words == TradeWords.BRITISH && units == UnitStyle.METRIC
         ? content
         : new Retold(this::said, UnaryOperator.identity(), this::form).of(content);
+  }
+
+  /** What keys do. */
+  List<Page.Open> of(List<Page.Open> open) {
+    return open.stream()
+        .map(each -> new Page.Open(each.act(), said(each.says()), each.always()))
+        .toList();
+  }
+
+  /** What is read across the room. */
+  Page.Across of(Page.Across across) {
+    return new Page.Across(
+        across.number(), across.word(), across.act(), said(across.says()), across.due());
   }
 
   /** A sentence in those words. */

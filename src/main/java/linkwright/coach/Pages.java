@@ -48,12 +48,15 @@ public final class Pages {
         waits(model),
         HotWorkWords.head(model),
         model.job().flatMap(Pages::chain),
-        StillToDoWords.of(model),
+        // Where letters are typed no key turns it over.
+        model.held() instanceof FindHeld ? "" : StillToDoWords.of(model),
         words.said(model.notice().text()),
         model.notice().trouble(),
-        failed.isPresent() ? open(FailedWrite.ACTS) : open(model, place, acts, body),
+        words.of(failed.isPresent() ? open(FailedWrite.ACTS) : open(model, place, acts, body)),
         away(model, acts),
-        failed.isPresent() ? Optional.empty() : AcrossRoom.of(model, place, acts, body));
+        failed.isPresent()
+            ? Optional.empty()
+            : AcrossRoom.of(model, place, acts, body).map(words::of));
   }
 
   /** The job's name, and at every place of it whether anything can be entered. */
@@ -95,7 +98,9 @@ public final class Pages {
   }
 
   private static List<Page.Open> open(List<Act> acts) {
-    return acts.stream().map(act -> new Page.Open(Optional.of(act), act.words())).toList();
+    return acts.stream()
+        .map(act -> new Page.Open(Optional.of(act), act.words(), act == Act.GIVE_UP))
+        .toList();
   }
 
   /** What stands in the body with its key needs no room below it; where the work is, it does. */
@@ -171,7 +176,9 @@ public final class Pages {
       if (act == Act.UP) {
         open.add(new Page.Open(Optional.empty(), "up down another"));
       } else if (act != Act.DOWN) {
-        open.add(new Page.Open(Optional.of(act), place.says(model, act)));
+        // The whole of it stands in the question.
+        String says = act == Act.STILL_LIT ? "no" : place.says(model, act);
+        open.add(new Page.Open(Optional.of(act), says, isWayOut(act, model)));
       }
     }
     if (model.held() instanceof HotWorkHeld) {
@@ -187,6 +194,12 @@ public final class Pages {
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));
     return open;
+  }
+
+  /** Whether it is what leads back here: where that key has another sense, and where flames are. */
+  private static boolean isWayOut(Act act, Model model) {
+    KeyMap keys = model.settings().keys();
+    return act == Act.STILL_LIT || keys.firstOf(act).equals(keys.firstOf(Act.ROUND));
   }
 
   /** What the common key does needs no second key in the line. */

@@ -104,7 +104,7 @@ public final class FinenessWord {
     }
     String named =
         reference.limits().stream()
-            .map(limit -> limit.id() + " (" + limit.where() + ": " + limit.source() + ")")
+            .map(limit -> limit.id() + ": " + limit.where() + ", " + limit.source())
             .collect(Collectors.joining("; "));
     return Optional.of(
         "Limits may apply to what you sell, of " + named + ". Check what applies where you sell.");

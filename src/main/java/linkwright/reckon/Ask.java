@@ -65,7 +65,7 @@ public record Ask(
   }
 
   static Ask temper() {
-    return words("temper", "temper", "soft (annealed) or hard (drawn); soft", "soft", "hard");
+    return words("temper", "temper", "soft, as annealed, or hard, as drawn; soft", "soft", "hard");
   }
 
   static Ask pattern() {

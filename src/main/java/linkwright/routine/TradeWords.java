@@ -58,6 +58,7 @@ public enum TradeWords {
     many(pairs, "trace", "cable");
     many(pairs, "belcher", "rolo");
     many(pairs, "bolt ring", "spring ring");
+    many(pairs, "trigger clasp", "lobster clasp");
     many(pairs, "former", "mandrel");
     many(pairs, "hallmark", "quality mark");
     many(pairs, "colour", "color");
@@ -69,6 +70,10 @@ public enum TradeWords {
     many(pairs, "centre", "center");
     many(pairs, "neighbour", "neighbor");
     many(pairs, "millimetre", "millimeter");
+    pairs.put("burnt", "burned");
+    pairs.put("towards", "toward");
+    pairs.put("ovalled", "ovaled");
+    pairs.put("ovalling", "ovaling");
     pairs.put("practise", "practice");
     pairs.put("practised", "practiced");
     pairs.put("harmonised", "harmonized");

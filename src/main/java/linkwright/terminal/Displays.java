@@ -109,7 +109,7 @@ public final class Displays {
   /** What to try first. */
   static Kind kind(Environment environment, DisplayWishes wishes) {
     boolean terminal = usable(environment);
-    boolean lines = environment.isDumb() && !environment.isWindows();
+    boolean lines = environment.terminal() && environment.isDumb() && !environment.isWindows();
     if (environment.hasWindows() && (wishes.window() || !(terminal || lines))) {
       return Kind.WINDOW;
     }

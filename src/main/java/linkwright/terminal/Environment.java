@@ -46,9 +46,9 @@ public record Environment(Map<String, String> variables, boolean terminal, Strin
         || !value("WAYLAND_DISPLAY").isEmpty();
   }
 
-  /** Whether there is a terminal that can write lines and nothing else, such as an editor's. */
+  /** Whether it takes lines and nothing else, be it a terminal or an editor's pipe. */
   public boolean isDumb() {
-    return terminal && value("TERM").equals("dumb");
+    return value("TERM").equals("dumb");
   }
 
   boolean isWindows() {

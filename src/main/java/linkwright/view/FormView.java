@@ -15,7 +15,7 @@ import linkwright.text.Text;
 final class FormView {
   private static final int LABEL = 18;
   private static final int MOST_CHOICES = 5;
-  private static final int PLACE = 9;
+  private static final int PLACE = 14;
 
   private FormView() {}
 
@@ -140,7 +140,7 @@ final class FormView {
     int room = Math.max(1, area.height() - head);
     int first = Math.max(0, Math.min(here - room + 1, lines.size() - room));
     boolean whole = lines.size() <= room;
-    String place = whole ? "" : " " + (here + 1) + " of " + lines.size();
+    String place = whole ? "" : " line " + (here + 1) + " of " + lines.size();
     for (int i = 0; i < head; i++) {
       area.text(0, i, title.get(i), Tone.ACCENT);
     }

@@ -155,7 +155,8 @@ final class Frame {
 
   /**
    * As many as fit. What comes first is the common key and has its word, whatever else is left off;
-   * those that are always told have their room kept, if need be for the key alone.
+   * those that are always told have their room kept, if need be for the key alone and for fewer of
+   * the common key's words: the place says them all.
    */
   private void acts(Canvas canvas, int width) {
     int y = canvas.height() - 1;
@@ -166,6 +167,9 @@ final class Frame {
       if (open.get(i).always() && open.get(i).act().isPresent()) {
         words.set(i, keys.firstOf(open.get(i).act().get()));
       }
+    }
+    while (!words.isEmpty() && kept(open, words) > width && words.get(0).contains(" ")) {
+      words.set(0, words.get(0).replaceFirst("[,:;]* [^ ]*$", ""));
     }
     int kept = kept(open, words) + GAP;
     for (int i = 0; i < open.size(); i++) {

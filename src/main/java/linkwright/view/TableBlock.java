@@ -135,7 +135,7 @@ final class TableBlock implements Block {
 
   /** Which of them is chosen, where that covers nothing. */
   private void place(Canvas area, int end, List<List<TableRows.RowText>> last) {
-    String place = " " + (table.chosen() + 1) + " of " + table.all();
+    String place = " line " + (table.chosen() + 1) + " of " + table.all();
     int used = 0;
     if (end >= area.height()) {
       for (TableRows.RowText run : last.get(last.size() - 1)) {

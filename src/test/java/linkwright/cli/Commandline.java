@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -82,15 +83,26 @@ final class Commandline implements InstantSource {
     return Starting.run(options, around(new BufferedReader(new StringReader(""))));
   }
 
+  /** The same with more variables of the environment, and with these lines to read. */
+  int start(StartOptions options, Map<String, String> more, List<String> lines) {
+    String text = String.join("\n", lines) + "\n";
+    return Starting.run(options, around(new BufferedReader(new StringReader(text)), more));
+  }
+
   private int run(BufferedReader in, String... arguments) {
     return Commands.run(around(in), arguments);
   }
 
   private Surroundings around(BufferedReader in) {
+    return around(in, Map.of());
+  }
+
+  private Surroundings around(BufferedReader in, Map<String, String> more) {
     out = new ByteArrayOutputStream();
     err = new ByteArrayOutputStream();
-    Map<String, String> variables =
-        Map.of("LINKWRIGHT_HOME", home().toString(), "HOSTNAME", "testbench");
+    Map<String, String> variables = new HashMap<>(more);
+    variables.put("LINKWRIGHT_HOME", home().toString());
+    variables.put("HOSTNAME", "testbench");
     return new Surroundings(
         new Environment(variables, false, "Linux"),
         folder,

@@ -140,7 +140,7 @@ class FormNamesWalkTest {
 
   @Test
   void once_brief_a_page_is_told_without_the_words_that_could_be_typed() {
-    line.typing(List.of("", "brief", "repeat", "where", "quit"), "walk", "--plain");
+    line.typing(List.of("", "brief", "repeat", "places", "quit"), "walk", "--plain");
     String since = line.out().split("Brief: one line a count.", -1)[1];
     assertThat(line.out()).contains("Or type ");
     assertThat(since).contains("An empty line: ").doesNotContain("Or type ");

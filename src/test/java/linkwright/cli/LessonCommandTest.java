@@ -186,7 +186,7 @@ class LessonCommandTest {
     List<String> words = List.of("look", "next", "all", "why", "cards", "words", "piles", "look");
     List<String> typed = new java.util.ArrayList<>(List.of("who Mara", "bench"));
     typed.addAll(words);
-    typed.addAll(List.of("where", "book", "rehearse", "quit"));
+    typed.addAll(List.of("places", "book", "rehearse", "quit"));
     line.typing(typed, "walk", "anna", "--plain");
     assertThat(line.out())
         .contains("At the bench: “Mara”.", "The sitting before it is ended.")

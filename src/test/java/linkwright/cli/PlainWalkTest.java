@@ -246,7 +246,8 @@ class PlainWalkTest {
     @Test
     void says_of_a_lit_flame_on_every_page_and_last_of_all_when_its_lines_end() {
       List<String> answers =
-          new ArrayList<>(List.of("where", "timers", "wire", "lesson", "where", "brief", "repeat"));
+          new ArrayList<>(
+              List.of("places", "timers", "wire", "lesson", "places", "brief", "repeat"));
       boolean[] asked = {false};
       boolean[] lit = {false};
       Map<String, String> pages = new LinkedHashMap<>();
@@ -325,7 +326,7 @@ class PlainWalkTest {
     void takes_the_path_of_a_book_too() {
       walkNew(heard -> Optional.empty());
       String path = line.home().resolve("jobs/ferry-bell-pull.yaml").toString();
-      assertThat(line.typing(List.of("where"), "walk", path, "--plain")).isZero();
+      assertThat(line.typing(List.of("places"), "walk", path, "--plain")).isZero();
       assertThat(line.out()).contains("Job: Ferry bell pull.");
     }
 

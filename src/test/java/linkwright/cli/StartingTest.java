@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.TraceFile;
@@ -52,6 +53,14 @@ class StartingTest {
       line.file("home/settings.yaml", "format: 1\ntheme: pink\n");
       assertThat(line.start(StartOptions.NONE)).isZero();
       assertThat(line.err()).contains("settings.yaml:2:8: ", "pink");
+    }
+
+    /** An editor's shell reads and writes through a pipe. */
+    @Test
+    void plain_lines_are_walked_where_lines_are_all_that_is_taken() {
+      int exit = line.start(StartOptions.NONE, Map.of("TERM", "dumb"), List.of("bench", "quit"));
+      assertThat(exit).isZero();
+      assertThat(line.out()).contains("An empty line: bench.", "Left.");
     }
 
     @Test

@@ -47,9 +47,9 @@ class WalkActsTest {
   }
 
   @Test
-  void help_tells_of_words_and_things_and_where_of_the_job() {
+  void help_tells_of_words_and_things_and_places_of_the_job() {
     line.typing(
-        List.of("esc", "help redo", "help pallion", "where", "repeat", "brief", "quit"),
+        List.of("esc", "help redo", "help pallion", "places", "repeat", "brief", "quit"),
         "walk",
         "--plain",
         "--new",
@@ -58,5 +58,23 @@ class WalkActsTest {
         .contains("one fails and is redone")
         .containsIgnoringCase("pallion (word)")
         .contains("Places of the job");
+  }
+
+  /** It tells, and leads nowhere: the card that stands in front stands there still. */
+  @Test
+  void where_says_where_one_is_and_moves_nothing() {
+    line.typing(
+        List.of("esc", "bench", "where", "where", "quit"),
+        "walk",
+        "--plain",
+        "--new",
+        "Window chain");
+    String[] told = line.out().split("(?m)^Here: ", -1);
+    assertThat(told).as(line.out()).hasSize(3);
+    assertThat(told[1])
+        .startsWith("Window chain; step 1 of ")
+        .contains("; in front stands: ")
+        .doesNotContain("Places of the job");
+    assertThat(told[2].lines().findFirst()).isEqualTo(told[1].lines().findFirst());
   }
 }

@@ -67,7 +67,11 @@ public final class Bencher {
 
   /** With the tray in front, empty. */
   public static Bencher atTheTray() {
-    return new Bencher(Settings.USUAL);
+    return atTheTray(Settings.USUAL);
+  }
+
+  public static Bencher atTheTray(Settings settings) {
+    return new Bencher(settings);
   }
 
   /** With the demo's job open, its plan set. */

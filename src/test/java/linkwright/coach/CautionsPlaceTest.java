@@ -66,6 +66,16 @@ class CautionsPlaceTest {
     }
 
     @Test
+    void ofEachThatBelongsToAnyStepItIsToldWhetherItWasSeen() {
+      List<CautionWords.Line> lines =
+          CautionWords.of(apprentice.model()).stream()
+              .filter(line -> line.applies() && !line.steps().isEmpty())
+              .toList();
+      assertThat(lines).anySatisfy(line -> assertThat(line.now()).isFalse());
+      assertThat(lines).allSatisfy(line -> assertThat(line.stands()).startsWith("not seen, step"));
+    }
+
+    @Test
     void oneThatWasSeenSaysSoInTheNextSittingTooForTwoWeeks() {
       apprentice.enter(new Fact.CautionSeen("ventilation")).opens(List.of());
       assertThat(CautionWords.of(apprentice.model()).get(0).stands()).startsWith("seen, step");

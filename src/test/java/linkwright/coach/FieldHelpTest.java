@@ -71,6 +71,21 @@ class FieldHelpTest {
         .isGreaterThan(25);
   }
 
+  /** What stands in brackets beside a field has no brackets in it and says what is not typed. */
+  @Test
+  void no_hint_says_what_is_typed_or_has_brackets_of_its_own() {
+    Set<String> doubled = new TreeSet<>();
+    for (Form form : FORMS) {
+      for (Field field : form.fields()) {
+        String inside = field.beside().replaceAll("^\\(|\\)$", "");
+        if (inside.contains("(") || (!inside.isEmpty() && inside.equals(field.text()))) {
+          doubled.add(form.purpose() + ", " + field.label() + ": " + field.beside());
+        }
+      }
+    }
+    assertThat(doubled).isEmpty();
+  }
+
   @Test
   void each_that_takes_an_amount_takes_it_without_its_unit() {
     Set<String> bare = new TreeSet<>();

@@ -12,6 +12,8 @@ import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.lookup.LookUpHeld;
 import linkwright.job.Fact;
+import linkwright.view.Glyphs;
+import linkwright.view.Shown;
 import org.junit.jupiter.api.Test;
 
 /** Anything is found by a part of its name and gone to. */
@@ -134,5 +136,29 @@ class FindTest {
     bench.press("esc", "k", "=");
     assertThat(Pages.of(bench.model()).across()).isEmpty();
     assertThat(Pages.of(bench.model()).told()).contains("No count stands here");
+    assertThat(bench.model().settings().across()).as("nothing to be ended").isFalse();
+    bench.goTo("cut-blanks");
+    assertThat(Pages.of(bench.model()).across()).isEmpty();
+  }
+
+  @Test
+  void what_is_pasted_is_looked_for_and_told_of_where_no_field_takes_it() {
+    bench.take(new Message.Pasted("ten links"));
+    assertThat(Pages.of(bench.model()).told()).contains("What was pasted is dropped");
+    bench.press("f");
+    bench.take(new Message.Pasted("pickle"));
+    assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).contains("Find: pickle_");
+  }
+
+  @Test
+  void a_question_mark_explains_what_can_be_found_and_is_not_typed() {
+    bench.press("f").type("pick").press("?");
+    assertThat(Pages.of(bench.model()).told()).startsWith("Type any part of the name");
+    assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).contains("Find: pick_");
+    bench.take(new Message.Resized(40, 12));
+    assertThat(Shown.draw(bench.model(), Glyphs.FULL).text())
+        .as("no key turns over what is told here: v is typed")
+        .contains("ctrl-u empties\n it.")
+        .doesNotContain("page 1/");
   }
 }

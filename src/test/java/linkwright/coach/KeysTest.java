@@ -17,17 +17,28 @@ import java.util.stream.Collectors;
 import linkwright.coach.content.Page;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
+import linkwright.view.Glyphs;
 import linkwright.view.Scenes;
+import linkwright.view.Shown;
 import org.junit.jupiter.api.Test;
 
 /** What each key means at each place, held against the map in DEVELOPERS.md and at every scene. */
 class KeysTest {
   private static final List<String> EVERYWHERE =
       List.of("u", "f", "q", "?", "e", "=", ",", "z", ".", "!");
+
+  private static final List<int[]> SIZES =
+      List.of(
+          new int[] {40, 12},
+          new int[] {60, 20},
+          new int[] {80, 24},
+          new int[] {140, 45},
+          new int[] {200, 60});
 
   private static boolean isSign(String key) {
     return key.length() == 1;
@@ -82,14 +93,50 @@ class KeysTest {
     }
   }
 
+  /** By their keys at least, and where nothing can be entered no undo; one number has one key. */
   @Test
-  void back_undo_and_help_stand_in_every_key_line() {
+  void the_way_back_undo_and_help_stand_in_every_key_line() {
+    Set<String> lacking = new TreeSet<>();
     for (String name : Scenes.names()) {
-      Page page = Pages.of(Scenes.of(name, 60, 20).model());
-      List<String> always =
-          page.open().stream().filter(Page.Open::always).map(Page.Open::says).toList();
-      assertThat(always).as(name).isNotEmpty();
+      Bencher scene = Scenes.of(name, 80, 24);
+      for (int[] size : SIZES) {
+        scene.take(new Message.Resized(size[0], size[1]));
+        Model model = scene.model();
+        if (Pages.of(model).across().isPresent() || model.held().place() == PlaceId.HELP) {
+          continue;
+        }
+        String line =
+            Shown.draw(model, Glyphs.FULL).text().lines().skip(size[1] - 1).toList().get(0);
+        List<String> said = List.of(line.split(" +", -1));
+        Set<String> always = new TreeSet<>(Set.of("?", out(model)));
+        if (undoes(model)) {
+          always.add("u");
+        }
+        always.removeAll(said);
+        if (!always.isEmpty()) {
+          lacking.add(name + " " + size[0] + "x" + size[1] + " lacks " + always + ": " + line);
+        }
+      }
     }
+    assertThat(lacking).isEmpty();
+  }
+
+  private static String out(Model model) {
+    return switch (model.held().place()) {
+      case TRAY -> model.held().form().isPresent() ? "esc" : "q";
+      case ROUND -> "a";
+      case HOT_WORK -> "n";
+      default -> "esc";
+    };
+  }
+
+  /** Letters are typed in a form and where anything is found. */
+  private static boolean undoes(Model model) {
+    Place place = Places.of(model);
+    return model.held().form().isEmpty()
+        && !place.takesEveryKey()
+        && place.undoes(model)
+        && model.job().isPresent();
   }
 
   @Test

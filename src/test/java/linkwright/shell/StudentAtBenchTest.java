@@ -22,6 +22,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.routine.StepId;
+import linkwright.routine.TradeWords;
 import org.junit.jupiter.api.Test;
 
 /** What a student made, her report, her marks, the class. */
@@ -58,7 +59,10 @@ class StudentAtBenchTest extends StudentBench {
     assertThat(report.practice().get(0).helps()).isNotBlank();
     assertThat(report.practice().get(0).days()).isEqualTo(7);
     assertThat(report.metal()).containsExactly(new LessonFact.MetalCounted(slug(), 12.5, 9.0));
-    assertThat(StudentContent.of(report, learner(), model.handbook(), UnitStyle.METRIC).toString())
+    assertThat(
+            StudentContent.of(
+                    report, learner(), model.handbook(), UnitStyle.METRIC, TradeWords.BRITISH)
+                .toString())
         .contains("gap 3 of 7");
     write(mara, through(2));
     lead(PlaceId.STUDENT, mara);

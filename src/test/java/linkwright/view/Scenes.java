@@ -49,7 +49,11 @@ public final class Scenes {
   /** The same for a reader of inches and American words. */
   public static Bencher inInches(String name, int width, int height) {
     List<Fact> facts = Demo.facts(Bencher.LIBRARY).stream().map(Scenes::typedInInches).toList();
-    Bencher bencher = Bencher.with(new Settings(UnitStyle.INCH, false, KeyMap.USUAL), false, facts);
+    Settings settings = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
+    Bencher bencher =
+        name.startsWith("tray")
+            ? Bencher.atTheTray(settings)
+            : Bencher.with(settings, false, facts);
     bencher.take(new Message.Resized(width, height));
     return ALL.get(name).apply(bencher);
   }

@@ -15,6 +15,7 @@ import linkwright.quantity.Read;
 import linkwright.reckon.Ask;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
+import linkwright.routine.TradeWords;
 import linkwright.text.Text;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,6 +74,10 @@ public final class ReckonCommand {
     CommandSpec spec = CommandSpec.wrapWithoutInspection(run);
     self[0] = spec;
     spec.name(sum.id()).mixinStandardHelpOptions(true);
+    String american = TradeWords.AMERICAN.show(sum.id());
+    if (!american.equals(sum.id())) {
+      spec.aliases(american);
+    }
     spec.usageMessage()
         .description(escaped(sum.says()))
         .customSynopsis(synopsis(sum))

@@ -15,6 +15,7 @@ final class RehearsedLine {
       Set.of(
           WalkWord.HELP,
           WalkWord.REPEAT,
+          WalkWord.WHERE,
           WalkWord.BRIEF,
           WalkWord.NEXT,
           WalkWord.BACK,
@@ -26,7 +27,7 @@ final class RehearsedLine {
           WalkWord.QUIT);
 
   /** The words by which a rehearsal in a job that is worked on is left for the job. */
-  private static final Set<WalkWord> OUT = Set.of(WalkWord.BENCH, WalkWord.WHERE);
+  private static final Set<WalkWord> OUT = Set.of(WalkWord.BENCH, WalkWord.PLACES);
 
   private RehearsedLine() {}
 

@@ -150,7 +150,8 @@ final class TypedLine {
       case STRIKE -> {
         return book.strike(rest);
       }
-      case WHERE -> where();
+      case WHERE -> telling.where();
+      case PLACES -> places();
       case TIMERS -> visits.look(Act.TO_TIMERS);
       case LIT -> bench.act(Act.LIT, "");
       case SHUT -> shut();
@@ -342,7 +343,7 @@ final class TypedLine {
     }
   }
 
-  private void where() {
+  private void places() {
     if (coach.place() == PlaceId.ROUND) {
       telling.repeat();
     } else {

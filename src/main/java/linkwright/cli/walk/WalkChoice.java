@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import linkwright.coach.content.Table;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.keys.Act;
 import linkwright.quantity.Count;
 import linkwright.reckon.Reckoner;
 import linkwright.reckon.Sum;
+import linkwright.routine.TradeWords;
 
 /** Chooses the line of a list that is named by its number. */
 final class WalkChoice {
@@ -52,8 +54,12 @@ final class WalkChoice {
 
   /** Opens the sum of that name; false when there is none, which is told. */
   boolean sum(String name) {
+    TradeWords words = JobWords.tradeWords(coach.model());
     List<String> ids = Reckoner.sums().stream().map(Sum::id).toList();
-    int at = ids.indexOf(name.toLowerCase(Locale.ROOT));
+    String called = name.toLowerCase(Locale.ROOT);
+    int own = ids.indexOf(called);
+    ids = ids.stream().map(words::show).toList();
+    int at = own < 0 ? ids.indexOf(called) : own;
     if (at < 0) {
       lines.say("“" + name + "” is no sum. There are: " + String.join(", ", ids) + ".");
       return false;

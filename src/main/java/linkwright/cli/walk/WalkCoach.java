@@ -124,7 +124,7 @@ final class WalkCoach {
 
   private void hear() {
     if (!model.notice().text().isBlank()) {
-      told.add(WalkPage.passed(model).plain().filled(model.notice().text()));
+      told.add(WalkPage.passed(model).told());
     }
   }
 

@@ -42,7 +42,7 @@ final class WalkHelp {
     if (own.isPresent()) {
       say(own.get().told());
     } else if (act.isPresent()) {
-      lines.say(act.get().words() + ": " + act.get().help() + ".");
+      say(act.get().words() + ": " + act.get().help() + ".");
     } else {
       look(word);
     }
@@ -56,7 +56,8 @@ final class WalkHelp {
 
   /** With its examples in the user's units. */
   private void say(String line) {
-    lines.say(SaidIn.units(line, coach.model().settings().units()));
+    TradeWords words = JobWords.tradeWords(coach.model());
+    lines.say(words.show(SaidIn.units(line, coach.model().settings().units())));
   }
 
   /** Tells all that there is of one sort, or the sorts; false if it is the name of none. */

@@ -21,9 +21,11 @@ import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.asking.AskedContent;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.plain.PlainLines;
+import linkwright.routine.TradeWords;
 
 /** The coach's page in the lines of a walk: what is said, then what can be typed. */
 final class WalkPage {
@@ -34,6 +36,7 @@ final class WalkPage {
   private final Page page;
   private final Optional<Act> common;
   private final boolean round;
+  private final TradeWords words;
 
   /** That a flame may be lit, which the head of the screen says; empty where it is asked about. */
   private final Optional<String> flame;
@@ -45,6 +48,7 @@ final class WalkPage {
 
   private WalkPage(Model model, boolean stays) {
     this.page = Pages.of(model);
+    this.words = JobWords.tradeWords(model);
     boolean closed = model.job().map(job -> job.state().course().closed()).orElse(false);
     this.common =
         page.open().stream()
@@ -84,7 +88,8 @@ final class WalkPage {
   /** The layout in lines, with acts named by the words of the walk. */
   PlainLines plain() {
     return new PlainLines(
-        act -> common.filter(act::equals).isPresent() ? "an empty line" : WalkWord.naming(act));
+        act ->
+            common.filter(act::equals).isPresent() ? "an empty line" : WalkWord.naming(act, words));
   }
 
   /**
@@ -94,6 +99,19 @@ final class WalkPage {
     List<String> names = new ArrayList<>(List.of(page.body().title()));
     page.body().parts().forEach(part -> name(part).ifPresent(names::add));
     return names;
+  }
+
+  /** Where one is: the job, the place, the step and what stands in front, in one sentence. */
+  String where() {
+    List<String> parts = new ArrayList<>(List.of(page.job()));
+    parts.addAll(names());
+    inFront()
+        .ifPresent(
+            front -> {
+              parts.remove(front);
+              parts.add("in front stands: " + front);
+            });
+    return PlainLines.sentence("Here: " + plain().filled(String.join("; ", parts)));
   }
 
   private static Optional<String> name(Part part) {
@@ -140,6 +158,11 @@ final class WalkPage {
         .map(Table.class::cast)
         .filter(table -> table.chosen() >= 0)
         .findFirst();
+  }
+
+  /** What is told of the last act. */
+  String told() {
+    return plain().filled(page.told());
   }
 
   /** All that is said here, but for what may wait until it is asked for. */
@@ -202,7 +225,7 @@ final class WalkPage {
   }
 
   private String word(Act act) {
-    String word = WalkWord.of(act);
+    String word = words.show(WalkWord.of(act));
     String says = says(act);
     return WalkWord.names(word, act, says) ? says : word + " (" + says + ")";
   }

@@ -108,6 +108,11 @@ final class WalkTelling {
     whole(new WalkPage(coach.model()));
   }
 
+  /** Tells in one line where the user is. */
+  void where() {
+    lines.say(new WalkPage(coach.model()).where());
+  }
+
   private void whole(WalkPage page) {
     lines.sayAll(page.said());
     lines.sayAll(page.nextWaits());

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.coach.keys.Act;
+import linkwright.routine.TradeWords;
 
 /** What can be typed in a walk. An act without a word of its own is typed by its name. */
 enum WalkWord {
@@ -102,7 +103,8 @@ enum WalkWord {
   SETTINGS("settings", "units, trade words, looks", Act.TO_SETTINGS),
   BRIEF("brief", "one line a count; brief again: everything"),
   REPEAT("repeat", "tell the page once more"),
-  WHERE("where", "where the job stands, place by place", Act.ROUND),
+  PLACES("places", "the places of the job, and how it stands at each", Act.ROUND),
+  WHERE("where", "where you are: job, place, step and what stands in front; nothing moves"),
   HELP(
       "help", "this; help WORD: what that word does or means; lists: what can be listed", Act.HELP),
   QUIT("quit", "leave; everything entered is in the book", Act.LEAVE);
@@ -134,15 +136,19 @@ enum WalkWord {
 
   static Optional<WalkWord> of(String typed) {
     String lower = typed.toLowerCase(Locale.ROOT);
-    // The key that leads back on the screen leads back here; a timer was answered once.
-    String word = Map.of("esc", WHERE.word, "answer", QUIET.word).getOrDefault(lower, lower);
+    // The key that leads back on the screen leads back here; a timer was answered once; and as
+    // American readers say it.
+    String word =
+        Map.of("esc", PLACES.word, "answer", QUIET.word, "seams", JOINTS.word)
+            .getOrDefault(lower, lower);
     return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
   }
 
   /** Whether it is about the job that is worked on. */
   boolean isOfJob() {
     return !EnumSet.of(
-            FIND, WORDS, RECKONER, SETTINGS, LESSON, REHEARSE, STUDENT, CLASS, REPEAT, HELP, QUIT)
+            FIND, WORDS, RECKONER, SETTINGS, LESSON, REHEARSE, STUDENT, CLASS, REPEAT, WHERE, HELP,
+            QUIT)
         .contains(this);
   }
 
@@ -175,8 +181,8 @@ enum WalkWord {
   }
 
   /** How a sentence names an act: by its word, in quotes, as the screen names it by its key. */
-  static String naming(Act act) {
-    return "“" + of(act) + "”";
+  static String naming(Act act, TradeWords words) {
+    return "“" + words.show(of(act)) + "”";
   }
 
   static List<String> words() {

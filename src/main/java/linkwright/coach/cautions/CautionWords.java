@@ -39,7 +39,7 @@ public final class CautionWords {
       if (!applies) {
         return "not for this job";
       }
-      String when = seen ? "seen" : now ? "not seen" : "";
+      String when = seen ? "seen" : steps.isEmpty() ? "" : "not seen";
       return when + (when.isEmpty() || steps.isEmpty() ? "" : ", ") + where();
     }
 

@@ -30,7 +30,7 @@ final class CautionsContent {
     int at = Math.min(held.at(), lines.size() - 1);
     CautionWords.Line chosen = lines.get(at);
     if (held.open()) {
-      String before = (at + 1) + " of " + lines.size() + "  " + chosen.stands();
+      String before = "card " + (at + 1) + " of " + lines.size() + "  " + chosen.stands();
       return new Content(TITLE, CardContent.of(model, chosen.card(), before));
     }
     List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));

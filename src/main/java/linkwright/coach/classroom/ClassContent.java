@@ -17,6 +17,7 @@ import linkwright.coach.content.Table;
 import linkwright.lesson.ClassRoom;
 import linkwright.lesson.Learner;
 import linkwright.lesson.Roster;
+import linkwright.routine.TradeWords;
 import linkwright.standing.Handbook;
 
 /** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
@@ -34,7 +35,13 @@ public final class ClassContent {
 
   /** All of it; at is the student who is looked at, -1 for none. */
   public static List<Part> of(
-      ClassRoom room, Roster roster, Handbook handbook, Instant now, ZoneId zone, int at) {
+      ClassRoom room,
+      Roster roster,
+      Handbook handbook,
+      TradeWords words,
+      Instant now,
+      ZoneId zone,
+      int at) {
     List<Part> parts = new ArrayList<>();
     parts.add(Prose.aside(room.folder() + ", read at " + CLOCK.format(room.read().atZone(zone))));
     room.problems().forEach(problem -> parts.add(Prose.stop(problem)));
@@ -44,7 +51,7 @@ public final class ClassContent {
               "No student's book is in this folder. Each stands in a folder called students."));
       return parts;
     }
-    parts.add(table(room, roster, handbook, now, zone, at));
+    parts.add(table(room, roster, handbook, words, now, zone, at));
     parts.addAll(worst(room));
     parts.add(Prose.says(marks(room, roster, handbook)));
     parts.add(flame(room, now, zone));
@@ -52,7 +59,13 @@ public final class ClassContent {
   }
 
   private static Table table(
-      ClassRoom room, Roster roster, Handbook handbook, Instant now, ZoneId zone, int at) {
+      ClassRoom room,
+      Roster roster,
+      Handbook handbook,
+      TradeWords words,
+      Instant now,
+      ZoneId zone,
+      int at) {
     List<Table.Line> lines = new ArrayList<>();
     for (ClassRoom.Seat seat : room.students()) {
       Learner her = seat.learner();
@@ -65,7 +78,7 @@ public final class ClassContent {
       lines.add(
           Table.Line.of(
               room.who(seat, roster),
-              seat.step().isEmpty() ? "none yet" : handbook.stepTitle(seat.step()),
+              seat.step().isEmpty() ? "none yet" : words.show(handbook.stepTitle(seat.step())),
               asOf(seat.stepAt(), now, zone),
               asOf(seat.at(), now, zone),
               "" + known,

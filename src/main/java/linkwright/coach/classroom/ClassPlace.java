@@ -10,6 +10,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.lesson.ClassRoom;
@@ -62,6 +63,7 @@ public final class ClassPlace implements Place {
                         room,
                         model.learning().roster(),
                         model.handbook(),
+                        JobWords.tradeWords(model),
                         model.now(),
                         model.settings().zone(),
                         held.at())))

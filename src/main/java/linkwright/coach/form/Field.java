@@ -132,7 +132,8 @@ public record Field(
   /** The same field with what it asks for in the user's trade words. */
   public Field inWords(TradeWords words) {
     Nature told = nature.helped(words.show(nature.help()));
-    return new Field(id, words.show(label), line, words.show(hint), choices, trouble, told);
+    List<Offered> offered = choices.stream().map(choice -> choice.inWords(words)).toList();
+    return new Field(id, words.show(label), line, words.show(hint), offered, trouble, told);
   }
 
   /** The same field with its examples and its help in those units. */
@@ -157,10 +158,14 @@ public record Field(
 
   /**
    * The hint as it stands beside what is typed: in brackets, and an example with a word before it,
-   * so that nobody takes it for what is in the field. Empty where there is none.
+   * so that nobody takes it for what is in the field. Empty where there is none, or where what is
+   * typed says the same.
    */
   public String beside() {
-    return hint.isBlank() ? "" : "(" + (hint.matches("\\d.*") ? "such as " : "") + hint + ")";
+    boolean typed = hint.strip().equalsIgnoreCase(value().strip());
+    return hint.isBlank() || typed
+        ? ""
+        : "(" + (hint.matches("\\d.*") ? "such as " : "") + hint + ")";
   }
 
   /** The hint as a sentence of its own: an example where it gives figures, else what it asks. */

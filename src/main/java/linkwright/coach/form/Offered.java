@@ -2,6 +2,7 @@ package linkwright.coach.form;
 
 import java.util.ArrayList;
 import java.util.List;
+import linkwright.routine.TradeWords;
 
 /**
  * One of the answers that a field takes.
@@ -18,6 +19,11 @@ public record Offered(String id, String says, List<String> words) {
   /** One whose name says enough. */
   public static Offered of(String id) {
     return new Offered(id, "", List.of());
+  }
+
+  /** The same, told in those trade words. */
+  Offered inWords(TradeWords trade) {
+    return new Offered(id, trade.show(says), words);
   }
 
   List<String> names() {

@@ -38,7 +38,7 @@ public final class PlanHelp {
           entry(
               WishKeys.TEMPER,
               Measure.WORDS,
-              "soft (annealed) or hard (drawn)",
+              "soft, as annealed, or hard, as drawn",
               "How hard the wire is when it is bent. Hard wire springs back more, so the blank and"
                   + " the formers change."),
           entry(
@@ -67,8 +67,8 @@ public final class PlanHelp {
               WishKeys.LINK_FORMERS,
               Measure.LENGTH,
               "name={mm:2.5}, name={mm:3}; empty: the pattern's own",
-              "The inside sizes of the formers that you have, or your own names for them at your bench."
-                  + " They change the link's size."),
+              "The inside sizes of the formers that you have, or your own names for them at your"
+                  + " bench. They change the link's size."),
           entry(
               WishKeys.LINK_INSIDE,
               Measure.LENGTH,

@@ -11,6 +11,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
+import linkwright.routine.TradeWords;
 
 /**
  * What the places say of one kind of entry, and where undo takes it back.
@@ -26,10 +27,12 @@ record EntryKind<F extends Fact>(
    * Where an entry is told.
    *
    * @param units how amounts are written
+   * @param words what things of the trade are called
    * @param titles what its steps and cautions are called
    * @param label what another entry that is named in it is called
    */
-  record InBook(UnitStyle units, BookTitles titles, Function<EntryId, String> label) {
+  record InBook(
+      UnitStyle units, TradeWords words, BookTitles titles, Function<EntryId, String> label) {
     String length(double mm) {
       return units.length(mm);
     }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.routine.TradeWords;
 
 /** An entry in words, as the book and undo show it, and where undo takes it back. */
 public final class EntryWords {
@@ -38,7 +39,9 @@ public final class EntryWords {
    */
   public static String of(
       Fact fact, BookTitles titles, Settings settings, Function<EntryId, String> label) {
-    return oneLine(kind(fact).told(fact, new EntryKind.InBook(settings.units(), titles, label)));
+    TradeWords words = settings.british() ? TradeWords.BRITISH : TradeWords.AMERICAN;
+    return oneLine(
+        kind(fact).told(fact, new EntryKind.InBook(settings.units(), words, titles, label)));
   }
 
   /** The same as a sentence quotes it: what was typed in it is told as it was typed. */

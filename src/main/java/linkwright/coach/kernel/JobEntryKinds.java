@@ -22,7 +22,7 @@ final class JobEntryKinds {
                       + in.titles().routine(opened.routine())
                       + (opened.again().isEmpty() ? "" : ", again from " + opened.again())),
           EntryKind.beyondUndo(
-              Fact.PlanSet.class, (plan, in) -> "plan set: " + joined(plan.wish())),
+              Fact.PlanSet.class, (plan, in) -> "plan set: " + joined(plan.wish(), in)),
           EntryKind.takenBackAt(
                   PlaceId.WIRE,
                   Fact.MetalWeighedOut.class,
@@ -99,10 +99,10 @@ final class JobEntryKinds {
     return "test piece: blank " + in.length(tried.blankMm()) + measured + verdict;
   }
 
-  private static String joined(Map<String, String> wish) {
+  private static String joined(Map<String, String> wish, EntryKind.InBook in) {
     return wish.entrySet().stream()
         .filter(each -> !each.getValue().isBlank())
-        .map(each -> WishKeys.label(each.getKey()) + " " + each.getValue())
+        .map(each -> in.words().show(WishKeys.label(each.getKey())) + " " + each.getValue())
         .collect(Collectors.joining(", "));
   }
 

@@ -53,7 +53,7 @@ final class PieceEntryKinds {
               PlaceId.BENCH,
               BenchFact.JointsChecked.class,
               (joints, in) ->
-                  "joints looked at: "
+                  in.words().show("joints looked at: ")
                       + joints.failed()
                       + " of "
                       + joints.of()

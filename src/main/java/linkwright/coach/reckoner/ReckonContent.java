@@ -51,7 +51,7 @@ final class ReckonContent {
   private static Content sums(int at, TradeWords words) {
     List<Table.Line> lines =
         Reckoner.sums().stream()
-            .map(sum -> Table.Line.of(sum.id(), words.show(sum.title())))
+            .map(sum -> Table.Line.of(words.show(sum.id()), words.show(sum.title())))
             .toList();
     List<Table.Column> columns = List.of(Table.Column.words(""), Table.Column.words(""));
     String says = Reckoner.sums().get(at).says();

@@ -22,6 +22,7 @@ import linkwright.lesson.StudentReport;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Routine;
+import linkwright.routine.TradeWords;
 import linkwright.standing.Handbook;
 
 /** What a student knows, made and is to practise next, in words and tables. */
@@ -61,14 +62,14 @@ public final class StudentContent {
 
   /** All of it, what is to be done next before the rest. */
   public static List<Part> of(
-      StudentReport report, Learner learner, Handbook handbook, UnitStyle units) {
+      StudentReport report, Learner learner, Handbook handbook, UnitStyle units, TradeWords words) {
     List<Part> parts = new ArrayList<>();
     parts.add(new Prose(Prose.Kind.MAIN, next(report, learner, handbook)));
     report.practice().forEach(each -> parts.add(Prose.says(proposal(each))));
     Stream.of(
-            made(report),
+            made(report, words),
             weeks(report),
-            steps(report),
+            steps(report, words),
             topics(report),
             cautions(report),
             metal(report, units))
@@ -151,7 +152,7 @@ public final class StudentContent {
         + " go back.";
   }
 
-  private static Table made(StudentReport report) {
+  private static Table made(StudentReport report, TradeWords words) {
     return Table.of(
         List.of(
             Table.Column.words("made at"),
@@ -163,7 +164,7 @@ public final class StudentContent {
         report.made(),
         made ->
             Table.Line.of(
-                    made.title(),
+                    words.show(made.title()),
                     "" + made.through(),
                     made.redo().entrySet().stream()
                         .map(each -> each.getKey() + " " + each.getValue())
@@ -190,7 +191,7 @@ public final class StudentContent {
                 "#".repeat((int) Math.round(week.rate() * TENTHS))));
   }
 
-  private static Table steps(StudentReport report) {
+  private static Table steps(StudentReport report, TradeWords words) {
     return Table.of(
         List.of(
             Table.Column.words("step"),
@@ -202,7 +203,7 @@ public final class StudentContent {
         report.steps(),
         step ->
             Table.Line.of(
-                step.title() + " (" + step.routine().replace('-', ' ') + ")",
+                words.show(step.title()) + " (" + step.routine().replace('-', ' ') + ")",
                 "" + step.score().known(),
                 "" + step.score().met(),
                 "" + step.score().all(),

@@ -13,6 +13,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.asking.Banks;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.lesson.Learner;
@@ -55,7 +56,8 @@ public final class StudentPlace implements Place {
                         report(model, learner),
                         learner,
                         model.handbook(),
-                        model.settings().units())))
+                        model.settings().units(),
+                        JobWords.tradeWords(model))))
         .orElseGet(() -> Content.of("her book", Prose.says("No student's book is at hand.")));
   }
 

@@ -55,7 +55,7 @@ final class WireForms {
                         "temper",
                         "temper",
                         temper,
-                        "soft (annealed) or hard (drawn)",
+                        "soft, as annealed, or hard, as drawn",
                         List.of("soft", "hard"))
                     .helped("As it came. Hard wire is annealed before it is bent."),
                 Field.of("batch", "batch", "", "the maker's number, if you keep it")
