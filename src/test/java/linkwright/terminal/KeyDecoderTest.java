@@ -327,6 +327,38 @@ class KeyDecoderTest {
     }
 
     @Test
+    void whoseEndNeverComesAreDroppedThoughKeysArePressedFasterThanTheyStall() {
+      type("\u001b[200~uu").quiet();
+      for (int press = 1; press <= 4; press++) {
+        type(press == 2 ? "\u001b[A" : " ");
+        assertThat(decoder.patienceMillis()).as("no hand is so quick").isEqualTo(30);
+        quiet();
+      }
+      assertThat(drain(decoder)).endsWith(new Pasted(" "), new PasteDropped());
+      type(" ");
+      assertThat(drain(decoder)).containsExactly(typed(" "));
+    }
+
+    @Test
+    void thatComeOnInPiecesAfterAStallAreNotDropped() {
+      type("\u001b[200~412").quiet();
+      for (int piece = 1; piece <= 20; piece++) {
+        type(piece % 3 == 0 ? " and more" : " m").quiet();
+      }
+      assertThat(drain(decoder)).doesNotContain(new PasteDropped());
+      type("\u001b[201~").quiet();
+      assertThat(decoder.isPending()).isFalse();
+    }
+
+    @Test
+    void whoseEndNeverComesAreLeftByEscapeRightAfterAKeyToo() {
+      type("\u001b[200~qqq").quiet();
+      type(" ").quiet();
+      type("\u001b").quiet();
+      assertThat(decoder.isPending()).isFalse();
+    }
+
+    @Test
     void thatGoOnAfterAStallAreWaitedForAnew() {
       type("\u001b[200~412").quiet().quiet().quiet();
       type(" mm, 96 mm").quiet().quiet().quiet().quiet();
