@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,17 +25,24 @@ record MergedChain(UnitStyle units, Handbook handbook) {
   /** A sentence for each book, then that of the new one; none where no job was begun. */
   List<String> told(BookMerge union) {
     List<String> told = new ArrayList<>();
-    union.before().forEach((path, lines) -> chain(lines, path + " by itself").ifPresent(told::add));
-    chain(union.lines(), "United").ifPresent(told::add);
+    String slug = slug(union.before().keySet().iterator().next());
+    union
+        .before()
+        .forEach((path, lines) -> chain(slug, lines, path + " by itself").ifPresent(told::add));
+    chain(slug, union.lines(), "United").ifPresent(told::add);
     return told;
   }
 
-  private Optional<String> chain(List<BookLine> lines, String of) {
+  private static String slug(Path book) {
+    return String.valueOf(book.getFileName()).replaceFirst("\\.yaml$", "");
+  }
+
+  private Optional<String> chain(String slug, List<BookLine> lines, String of) {
     List<Entry> entries = EntryLines.entries(lines);
     if (entries.stream().noneMatch(entry -> entry.fact() instanceof Fact.JobOpened)) {
       return Optional.empty();
     }
-    Handbook own = handbook.forJob("", entries);
+    Handbook own = handbook.forJob(slug, entries);
     CountedPlan counted = CountedPlan.of(JobState.replay(entries, own.stages()), own);
     return Optional.of(of + ": " + chain(counted.saidIn(units)));
   }
