@@ -22,7 +22,10 @@ import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
 import linkwright.standing.nearest.ChainChoice;
 
-/** A plan as keys and values, for scripts: mm, g, N and counts; nothing where there is none. */
+/**
+ * A plan as keys and values, for scripts: mm, g, N and counts. Of what there is none a size or a
+ * length is null; a ring, hours, a price and a chance are absent.
+ */
 public final class PlanYaml {
   private PlanYaml() {}
 
@@ -79,23 +82,28 @@ public final class PlanYaml {
   }
 
   private static void hours(Map<String, Object> values, Standing standing) {
-    values.put("hours", standing.jobHours().map(JobHours::hours));
-    values.put("hours_plus_minus", standing.jobHours().map(JobHours::plusMinus));
-    values.put("hours_to_go", standing.jobHours().map(JobHours::hoursToGo));
-    values.put("hours_again", standing.quote().map(Quote::hoursAgain));
-    values.put("price", standing.quote().flatMap(Quote::price));
-    values.put(
-        "price_again", standing.quote().filter(Quote::priced).map(quote -> quote.again().total()));
-    values.put(
-        "price_plus_minus", standing.quote().filter(Quote::priced).map(Quote::pricePlusMinus));
-    values.put("redos", optional(standing.redos()));
-    values.put("chance", optional(standing.chance()));
+    where(values, "hours", standing.jobHours().map(JobHours::hours));
+    where(values, "hours_plus_minus", standing.jobHours().map(JobHours::plusMinus));
+    where(values, "hours_to_go", standing.jobHours().map(JobHours::hoursToGo));
+    where(values, "hours_again", standing.quote().map(Quote::hoursAgain));
+    where(values, "price", standing.quote().flatMap(Quote::price));
+    Optional<Quote> priced = standing.quote().filter(Quote::priced);
+    where(values, "price_again", priced.map(quote -> quote.again().total()));
+    where(values, "price_plus_minus", priced.map(Quote::pricePlusMinus));
+    where(values, "redos", optional(standing.redos()));
+    where(values, "chance", optional(standing.chance()));
+  }
+
+  /** A key that is there only where there is something to say. */
+  private static void where(Map<String, Object> values, String key, Optional<Double> value) {
+    value.ifPresent(known -> values.put(key, known));
   }
 
   private static Map<String, Object> choice(ChainChoice choice) {
     Map<String, Object> one = new LinkedHashMap<>();
     one.put("way", choice.way().id());
     one.put("says", choice.says(UnitStyle.METRIC));
+    one.put("links", choice.links());
     one.put("length_mm", choice.lengthMm());
     return one;
   }
@@ -116,7 +124,7 @@ public final class PlanYaml {
     values.put("length_plus_minus_mm", plan.plusMinusMm());
     values.put("one_fewer_mm", optional(plan.oneFewerMm()));
     values.put("one_more_mm", plan.oneMoreMm());
-    values.put("exact_ring_inside_mm", optional(plan.exactRingInsideMm()));
+    where(values, "exact_ring_inside_mm", optional(plan.exactRingInsideMm()));
     values.put("link_blank_mm", plan.linkBlankMm());
     values.put("link_inside_mm", plan.linkInsideMm());
     values.put("link_length_mm", optional(plan.link().lengthMm()));

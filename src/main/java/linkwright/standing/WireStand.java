@@ -38,6 +38,9 @@ public record WireStand(
   /** More of a kind is not cut for one chain; no cutting is planned for more of both together. */
   private static final int MOST_PIECES = CutOrder.MOST_PIECES / 2;
 
+  /** Less than any saw or cutter leaves, mm; our own choice. */
+  private static final double NOTHING_MM = 0.05;
+
   public WireStand {
     links = List.copyOf(links);
     rings = rings.map(List::copyOf);
@@ -75,6 +78,11 @@ public record WireStand(
       int ends) {
     public Bar {
       blanks = List.copyOf(blanks);
+    }
+
+    /** Whether nothing of it can be cut any more. */
+    public boolean usedUp() {
+      return leftMm() < NOTHING_MM;
     }
 
     /** What is on hand of it now, mm. */

@@ -107,9 +107,6 @@ class PlanCommandTest {
           "wire_spare_rings_mm",
           "nearest",
           "hours_again",
-          "price",
-          "price_again",
-          "price_plus_minus",
           "wire_to_order_g",
           "reckoned_with",
           "wire_short_links_mm",
@@ -134,6 +131,33 @@ class PlanCommandTest {
       assertThat((double) values.get("wire_total_mm"))
           .isCloseTo(total, org.assertj.core.api.Assertions.within(1e-5));
       assertThat(line.err()).isEmpty();
+    }
+
+    @Test
+    void has_no_key_for_what_it_cannot_say() {
+      line.file(
+          "home/bench.yaml",
+          "format: 1\nprices: {currency: EUR, hour: 30, metal-per-g: {sterling: 0.8}}\n");
+      assertThat(plan(PLAN, "--as", "yaml")).isZero();
+      Map<String, Object> priced = new Yaml().load(line.out());
+      assertThat(priced).containsKeys("price", "price_again", "price_plus_minus");
+      assertThat(plan(with("ring", "{inside: 1.81 mm}"), "--as", "yaml")).isZero();
+      Map<String, Object> tight = new Yaml().load(line.out());
+      assertThat(tight).doesNotContainKey("exact_ring_inside_mm");
+      assertThat(tight.values()).doesNotContainNull();
+    }
+
+    @Test
+    void each_choice_near_it_says_its_links_and_its_length() {
+      assertThat(plan(PLAN, "--as", "yaml")).isZero();
+      Map<String, Object> values = new Yaml().load(line.out());
+      assertThat((List<?>) values.get("nearest"))
+          .allSatisfy(
+              choice ->
+                  assertThat((Map<?, ?>) choice)
+                      .hasSize(4)
+                      .extracting("links", "length_mm", "way", "says")
+                      .doesNotContainNull());
     }
 
     @Test

@@ -39,8 +39,9 @@ class NearestPlaceTest {
       Bencher bench = Bencher.withTheDemo().press("n", KeyMap.USUAL.firstOf(choice.act()));
       assertThat(bench.entered(Fact.PlanSet.class)).as(choice.stands()).hasSize(2);
       assertThat(choice.stands())
-          .startsWith(UnitStyle.METRIC.roundedBy(plan(bench).lengthMm(), doubt));
-      assertThat(bench.notice()).contains("Planned with");
+          .startsWith(UnitStyle.METRIC.roundedBy(plan(bench).lengthMm(), doubt))
+          .contains(plan(bench).links() + " links");
+      assertThat(bench.notice()).contains("Planned with", plan(bench).links() + " links");
     }
   }
 

@@ -3,6 +3,7 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Drawing;
@@ -13,12 +14,17 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.plan.PlanContent;
 import linkwright.coach.plan.PlanHeld;
 import linkwright.coach.plan.PlanPlace;
+import linkwright.job.Fact;
+import linkwright.plain.PlainLines;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
+import linkwright.shell.Demo;
 import linkwright.standing.Standing;
 import org.junit.jupiter.api.Test;
 
@@ -103,6 +109,49 @@ class PlanContentTest {
     assertThat(row(bench, "420 mm").value()).contains("blanks", "a coil for 12 rings", "left");
     assertThat(row(bench, "150 mm").value()).isEqualTo("stays whole");
     assertThat(row(bench, "wire to buy").value()).isEqualTo("nothing");
+  }
+
+  @Test
+  void what_was_to_cut_at_the_start_is_told_apart_from_what_is_still_to_cut() {
+    assertThat(row(bench, "to cut").amount()).isEqualTo("11 for 9");
+    Bencher cut = demoAnd(new Fact.WireCut(PieceKind.LINK, 4, 38));
+    assertThat(row(cut.press("p"), "to cut").amount()).isEqualTo("11 for 9 at the start");
+    assertThat(row(cut, "to cut").remark()).isEqualTo("7 still to cut");
+    assertThat(row(cut, "rings to cut").remark()).isEmpty();
+  }
+
+  @Test
+  void a_length_of_which_nothing_is_left_is_used_up() {
+    Bencher cut = demoAnd(new Fact.WireDiscarded(PieceKind.LINK, 150, "kinked"));
+    assertThat(rows(cut.press("p")))
+        .anyMatch(row -> row.amount().equals("used up"))
+        .noneMatch(row -> row.amount().equals("stays whole") && row.label().equals("0 mm"));
+  }
+
+  @Test
+  void as_it_was_before_is_what_stood_before_the_field_not_the_half_of_what_is_typed_now() {
+    bench.toField("finished-length").press(20, "backspace").type("700 mm");
+    assertThat(shown(bench)).contains("700 mm").doesNotContain("As it was before");
+    bench.type("m");
+    assertThat(shown(bench)).contains("As it was before", "190 mm");
+    bench.press("backspace", "up", "down").type("m");
+    assertThat(shown(bench)).as("the caret had left the field").contains("As it was", "700 mm");
+  }
+
+  @Test
+  void of_a_draft_that_does_not_hold_the_kept_plan_is_what_it_was_before() {
+    bench.toField("finished-length").press(20, "backspace").type("7 apples").press("esc", "p");
+    assertThat(shown(bench)).contains("As it was before", "190 mm");
+  }
+
+  private static Bencher demoAnd(Fact more) {
+    List<Fact> facts = new ArrayList<>(Demo.facts(Bencher.LIBRARY));
+    facts.add(more);
+    return Bencher.with(facts.toArray(Fact[]::new));
+  }
+
+  private static String shown(Bencher bench) {
+    return String.join("\n", new PlainLines(Act::words).of(new PlanPlace().content(bench.model())));
   }
 
   @Test

@@ -3,7 +3,9 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.keys.Key;
 import linkwright.coach.plan.PlanHeld;
@@ -92,5 +94,28 @@ class PlanScreenTest {
     Map<String, String> wish = new LinkedHashMap<>(bench.state().course().wish());
     wish.remove("job");
     assertThat(typed).containsAllEntriesOf(wish);
+  }
+
+  @Test
+  void what_was_typed_into_a_folded_field_is_shown_when_a_new_plan_is_opened_again() {
+    Bencher fresh = Bencher.with(new Fact.JobOpened("a", "scroll-and-ring"));
+    fresh.toField("temper").type("hard").toField("usual-loss").type("7 %").press("esc", "p");
+    assertThat(shown(fresh)).contains("temper", "usual-loss").doesNotContain("kerf", "extender");
+    assertThat(fresh.form().text("usual-loss")).isEqualTo("7 %");
+  }
+
+  @Test
+  void what_was_typed_into_a_folded_field_of_a_test_piece_is_shown_when_it_is_opened_again() {
+    bench.press("esc", "t", "n").toField("note").type("turned a little far").press("esc", "n");
+    assertThat(bench.form().text("note")).isEqualTo("turned a little far");
+    assertThat(shown(bench)).contains("note").doesNotContain("verdict2");
+  }
+
+  private static List<String> shown(Bencher bench) {
+    Form form = bench.form();
+    return form.lines().stream()
+        .filter(line -> line < form.fields().size())
+        .map(line -> form.fields().get(line).id())
+        .toList();
   }
 }

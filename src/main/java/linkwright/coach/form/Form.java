@@ -251,10 +251,14 @@ public record Form(
     return mapFields(field -> field.with(Optional.ofNullable(troubles.get(field.id()))));
   }
 
-  /** The same form with what was typed before, by field. */
+  /** The same form with what was typed before, by field: none of that stays folded away. */
   public Form withTexts(Map<String, String> texts) {
     return mapFields(
-        field -> texts.containsKey(field.id()) ? field.resumed(texts.get(field.id())) : field);
+        field -> {
+          String text = texts.getOrDefault(field.id(), field.text());
+          Field resumed = texts.containsKey(field.id()) ? field.resumed(text) : field;
+          return text.isBlank() ? resumed : resumed.unfolded();
+        });
   }
 
   /** The same form with the caret in the first field that has trouble, if one has. */

@@ -156,13 +156,10 @@ public record ChainContent(
   }
 
   private void wire(List<Row> rows, Standing standing, Plan plan) {
-    rows.add(
-        row("to cut", plan.blanksToCut() + " for " + plan.links())
-            .remark(still(standing, PieceKind.LINK, plan.blanksToCut())));
+    rows.add(toCut("to cut", standing, PieceKind.LINK, plan.blanksToCut(), plan.links()));
     if (plan.rings() > 0) {
       rows.add(
-          row("rings to cut", plan.allRingsToCut() + " for " + plan.allRings())
-              .remark(still(standing, PieceKind.RING, plan.allRingsToCut())));
+          toCut("rings to cut", standing, PieceKind.RING, plan.allRingsToCut(), plan.allRings()));
     }
     rows.add(row("wire", PlanWire.all(plan, units)));
     Optional<WireStand> known = standing.wire().filter(WireStand::known);
@@ -194,7 +191,14 @@ public record ChainContent(
     standing.quote().ifPresent(quote -> quoted(rows, quote));
   }
 
-  /** What of that the bench still asks for, once some was cut; empty before and when closed. */
+  /** Blanks of the whole chain; once some were cut, what the bench still asks for beside them. */
+  private Row toCut(String label, Standing standing, PieceKind piece, int planned, int wanted) {
+    String still = still(standing, piece, planned);
+    String start = still.isEmpty() ? "" : " at the start";
+    return row(label, planned + " for " + wanted + start).remark(still);
+  }
+
+  /** What of that is still to be cut; empty before anything was and when closed. */
   private static String still(Standing standing, PieceKind piece, int planned) {
     boolean over = standing.jobHours().filter(hours -> hours.hoursToGo() == 0).isPresent();
     return Optional.ofNullable(standing.left().get(piece))

@@ -100,14 +100,7 @@ final class PlanFields {
     return Form.of(Form.Purpose.PLAN, "The plan", "keep this plan", asked)
         .mapFields(field -> field.inWords(words))
         .mapFields(field -> hers(field, taken))
-        .withTexts(texts)
-        .mapFields(field -> decided(model, field) ? field.unfolded() : field);
-  }
-
-  /** What somebody has decided already is not folded away; what is only usual is. */
-  private static boolean decided(Model model, Field field) {
-    return !field.text().isBlank()
-        && model.job().map(job -> !job.state().course().wish().isEmpty()).orElse(false);
+        .withTexts(texts);
   }
 
   /** What is taken where a field stays empty, and whose that is. */

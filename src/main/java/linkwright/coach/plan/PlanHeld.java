@@ -11,15 +11,29 @@ import linkwright.standing.Standing;
  *
  * @param open the form
  * @param preview what it comes to
- * @param last what it came to when it last held together; empty if it has not yet
+ * @param last what it came to before the field in which the caret is was typed into; empty if it
+ *     did not hold together then
  * @param turned how often its reader turned on
  */
 public record PlanHeld(Form open, Standing preview, Optional<Standing> last, int turned)
     implements Held {
-  /** What is typed, and what it comes to now or came to last. */
-  static PlanHeld of(Form open, Standing preview, Optional<Standing> before) {
-    Optional<Standing> last = preview.counted().holds() ? Optional.of(preview) : before;
-    return new PlanHeld(open, preview, last, 0);
+  /** The plan as it is opened, with what stood before it: what it comes to, or the kept one. */
+  static PlanHeld opened(Form open, Standing preview, Standing kept) {
+    return new PlanHeld(open, preview, holding(preview).or(() -> holding(kept)), 0);
+  }
+
+  private static Optional<Standing> holding(Standing standing) {
+    return Optional.of(standing).filter(any -> any.counted().holds());
+  }
+
+  /** The same typed on. */
+  PlanHeld typed(Form other, Standing now) {
+    return new PlanHeld(other, now, before(other, now), 0);
+  }
+
+  /** A caret in another field has left a field that is typed: what it comes to stands. */
+  private Optional<Standing> before(Form other, Standing now) {
+    return other.at() == open.at() ? last : holding(now).or(() -> last);
   }
 
   @Override
@@ -33,7 +47,7 @@ public record PlanHeld(Form open, Standing preview, Optional<Standing> last, int
   }
 
   PlanHeld with(Form other) {
-    return new PlanHeld(other, preview, last, turned);
+    return new PlanHeld(other, preview, before(other, preview), turned);
   }
 
   PlanHeld turned(int by) {

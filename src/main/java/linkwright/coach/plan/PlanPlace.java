@@ -62,23 +62,25 @@ public final class PlanPlace implements Place {
     Map<String, String> wish = job.state().course().wish();
     Map<String, String> begun = wish.isEmpty() ? PlanFields.usual(model) : wish;
     Map<String, String> texts = job.drafts().getOrDefault(DRAFT, begun);
-    return Turn.to(model.with(screen(model, PlanFields.form(model, texts))));
+    Form form = PlanFields.form(model, texts);
+    Standing preview = comesTo(model, form);
+    return Turn.to(
+        model.with(PlanHeld.opened(told(model, form, preview), preview, job.standing())));
   }
 
-  private static PlanHeld screen(Model model, Form form) {
+  private static Standing comesTo(Model model, Form form) {
     JobState state = model.job().orElseThrow().state();
-    Standing preview = Standing.ofTyped(form.texts(), state, model.handbook());
+    return Standing.ofTyped(form.texts(), state, model.handbook());
+  }
+
+  private static Form told(Model model, Form form, Standing preview) {
     // A field that nobody has come to yet is not wrong; it is only still empty.
     Map<String, String> troubles =
         new LinkedHashMap<>(preview.counted().saidIn(model.settings().units()).troubles());
     form.fields().stream()
         .filter(field -> field.text().isBlank())
         .forEach(field -> troubles.remove(field.id()));
-    return PlanHeld.of(form.withTroubles(troubles), preview, last(model));
-  }
-
-  private static Optional<Standing> last(Model model) {
-    return model.held() instanceof PlanHeld held ? held.last() : Optional.empty();
+    return form.withTroubles(troubles);
   }
 
   /** Page down and up turn over what the plan comes to. */
@@ -89,19 +91,23 @@ public final class PlanPlace implements Place {
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
+    PlanHeld held = (PlanHeld) model.held();
     if (!textChanged) {
-      return Turn.to(model.with(((PlanHeld) model.held()).with(form)));
+      return Turn.to(model.with(held.with(form)));
     }
     OpenJob job = model.job().orElseThrow();
     Model kept = model.with(job.withDraft(DRAFT, form.texts()));
+    Standing preview = comesTo(kept, form);
     return Turn.with(
-        kept.with(screen(kept, form)), new Effect.KeepDraft(job.slug(), DRAFT, form.texts()));
+        kept.with(held.typed(told(kept, form, preview), preview)),
+        new Effect.KeepDraft(job.slug(), DRAFT, form.texts()));
   }
 
   @Override
   public Turn confirmed(Model model, Form form) {
     OpenJob job = model.job().orElseThrow();
-    Standing typed = Standing.ofTyped(form.texts(), job.state(), model.handbook());
+    PlanHeld held = (PlanHeld) model.held();
+    Standing typed = comesTo(model, form);
     CountedPlan counted = typed.counted().saidIn(model.settings().units());
     if (!counted.holds()) {
       Form told = form.withTroubles(counted.troubles()).atFirstTrouble();
@@ -109,7 +115,7 @@ public final class PlanPlace implements Place {
           counted.sentence().isEmpty()
               ? "Not kept yet: " + counted.troubles().values().stream().findFirst().orElse("")
               : "Not kept yet: " + counted.sentence();
-      return Turn.to(model.with(PlanHeld.of(told, typed, last(model))).trouble(sentence));
+      return Turn.to(model.with(held.typed(told, typed)).trouble(sentence));
     }
     Map<String, String> questions =
         Questions.ofPlan(
@@ -120,9 +126,7 @@ public final class PlanPlace implements Place {
     Optional<Form> asking = Asking.first(form, questions);
     if (asking.isPresent()) {
       return Turn.to(
-          model
-              .with(PlanHeld.of(asking.get(), typed, last(model)))
-              .trouble(Asking.sentence(questions)));
+          model.with(held.typed(asking.get(), typed)).trouble(Asking.sentence(questions)));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()
@@ -136,7 +140,7 @@ public final class PlanPlace implements Place {
       return Turn.goTo(model.told("The plan is as it was."), PlaceId.ROUND);
     }
     return Turn.keep(
-        model.with(PlanHeld.of(form, typed, last(model))),
+        model.with(held.typed(form, typed)),
         PlanDefaults.kept(wish, job.state(), model.handbook()));
   }
 

@@ -164,9 +164,7 @@ public final class ReckonPlace implements Place {
         .forEach(field -> troubles.remove(field.id()));
     Map<String, Map<String, String>> typed = new HashMap<>(screen.typed());
     typed.put(id, form.texts());
-    Optional<Reckoning> last = result.good() ? Optional.of(result) : screen.last();
-    return new ReckonerHeld(
-        screen.at(), Optional.of(form.withTroubles(troubles)), Optional.of(result), last, typed, 0);
+    return screen.reckoned(form.withTroubles(troubles), result, typed);
   }
 
   /** Page down and up turn over what the sum comes to. */

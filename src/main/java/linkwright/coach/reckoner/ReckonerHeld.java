@@ -13,7 +13,8 @@ import linkwright.reckon.Reckoning;
  * @param at which sum is chosen
  * @param form what it is reckoned from, while it is typed
  * @param result what that comes to, if the form is open
- * @param last what it came to when it last could be reckoned; empty if it has not yet
+ * @param last what it came to before the field in which the caret is was typed into; empty if it
+ *     could not be reckoned then
  * @param typed sum → what was typed for it on this visit
  * @param turned how often its reader turned on
  */
@@ -41,7 +42,19 @@ public record ReckonerHeld(
 
   /** The same with its form as it is now. */
   ReckonerHeld with(Form other) {
-    return new ReckonerHeld(at, Optional.of(other), result, last, typed, turned);
+    return new ReckonerHeld(at, Optional.of(other), result, before(other, result), typed, turned);
+  }
+
+  /** The same reckoned from what the form says now. */
+  ReckonerHeld reckoned(Form other, Reckoning now, Map<String, Map<String, String>> texts) {
+    Optional<Reckoning> told = Optional.of(now);
+    return new ReckonerHeld(at, Optional.of(other), told, before(other, told), texts, 0);
+  }
+
+  /** A caret in another field has left a field that is typed: what it comes to stands. */
+  private Optional<Reckoning> before(Form other, Optional<Reckoning> now) {
+    boolean sameField = form.filter(open -> open.at() == other.at()).isPresent();
+    return sameField ? last : now.filter(Reckoning::good).or(() -> last);
   }
 
   ReckonerHeld turned(int by) {

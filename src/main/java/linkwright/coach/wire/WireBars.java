@@ -11,9 +11,6 @@ import linkwright.standing.WireStand;
 
 /** Every length of wire as a bar: cut, lost, to be cut, over. */
 record WireBars(UnitStyle units) {
-  /** Shorter than this nothing is left of a length, mm. */
-  private static final double NOTHING_MM = 0.05;
-
   Bars of(WireStand stand, Plan plan) {
     ChainWish wish = plan.wish();
     boolean shared = stand.rings().isEmpty() && plan.rings() > 0;
@@ -56,7 +53,7 @@ record WireBars(UnitStyle units) {
   }
 
   private String words(WireStand.Bar bar) {
-    if (bar.leftMm() < NOTHING_MM) {
+    if (bar.usedUp()) {
       return "used up";
     }
     String over = units.length(bar.overMm()) + " over";

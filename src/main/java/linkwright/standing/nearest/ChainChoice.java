@@ -5,19 +5,25 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 
 /**
  * A chain near the one wished that can be had.
  *
  * @param way what it takes
- * @param what the clasp's name, how many links, what comes before the size; empty where the size
- *     says it
+ * @param what the clasp's name, what comes before the size; empty where size or links say it
  * @param sizeMm the size it takes, mm; empty where there is none
+ * @param links how many links it has, those of all sizes together
  * @param lengthMm the finished length it gives, mm
  * @param change key of the wish → what to type there instead; an empty text empties the field
  */
 public record ChainChoice(
-    Way way, String what, OptionalDouble sizeMm, double lengthMm, Map<String, String> change) {
+    Way way,
+    String what,
+    OptionalDouble sizeMm,
+    int links,
+    double lengthMm,
+    Map<String, String> change) {
   /** What is changed to come near the wish. */
   public enum Way {
     /** The rings' size. */
@@ -45,15 +51,23 @@ public record ChainChoice(
     }
   }
 
-  /** What it takes in words: {@code rings of 2.4 mm inside}. */
+  /** What it takes in words: {@code rings of 2.4 mm inside}, {@code 23 links}. */
   public String says(UnitStyle units) {
     String size = sizeMm.isPresent() ? units.length(sizeMm.getAsDouble()) : "";
     return switch (way) {
       case FIT_RING -> "rings of " + size + " inside";
       case FIT_LINK -> (what.isEmpty() ? "links of " : what) + size;
       case JUMP_RINGS -> "a jump ring of " + size + " inside at each end";
-      case ONE_FEWER, ONE_MORE, CLASP -> what;
+      case CLASP -> what;
+      case ONE_FEWER, ONE_MORE -> PieceKind.LINK.counted(links);
     };
+  }
+
+  /** The same with its links: {@code 24 links and rings of 2.4 mm inside}. */
+  public String saysWithLinks(UnitStyle units) {
+    String counted = PieceKind.LINK.counted(links);
+    String says = says(units);
+    return says.equals(counted) ? counted : counted + " and " + says;
   }
 
   public ChainChoice {

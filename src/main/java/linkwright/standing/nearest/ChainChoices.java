@@ -127,8 +127,9 @@ public final class ChainChoices {
   private ChainChoice count(ChainChoice.Way way, int links, double lengthMm) {
     return new ChainChoice(
         way,
-        links + (links == 1 ? " link" : " links"),
+        "",
         OptionalDouble.empty(),
+        links,
         lengthMm,
         Map.of(WishKeys.FINISHED, exact(lengthMm)));
   }
@@ -180,7 +181,7 @@ public final class ChainChoices {
     changed.putAll(change);
     return CountedPlan.ofTyped(changed, state, handbook)
         .plan()
-        .map(other -> new ChainChoice(way, what, sizeMm, other.lengthMm(), change));
+        .map(other -> new ChainChoice(way, what, sizeMm, other.links(), other.lengthMm(), change));
   }
 
   private static double rounded(double mm, double stepMm) {

@@ -38,7 +38,32 @@ class ChainChoicesTest {
       assertThat(plan.lengthMm())
           .as(choice.says(UnitStyle.METRIC))
           .isCloseTo(choice.lengthMm(), Offset.offset(0.01));
+      assertThat(plan.links()).as(choice.says(UnitStyle.METRIC)).isEqualTo(choice.links());
     }
+  }
+
+  @Test
+  void another_end_or_clasp_may_take_a_link_away_and_says_so() {
+    Map<String, String> wish = new HashMap<>(WISH);
+    wish.put(WishKeys.CLASP_LENGTH, "12 mm");
+    int before = JobBook.scroll(wish).standing().counted().plan().orElseThrow().links();
+    boolean changed = false;
+    for (int mm = 400; mm < 420; mm++) {
+      wish.put(WishKeys.FINISHED, mm + " mm");
+      JobBook of = JobBook.scroll(wish);
+      int counted = of.standing().counted().plan().orElseThrow().links();
+      for (ChainChoice choice : ChainChoices.of(wish, of.state(), JobBook.HANDBOOK)) {
+        if (choice.way() == Way.JUMP_RINGS || choice.way() == Way.CLASP) {
+          Map<String, String> taken = new HashMap<>(wish);
+          taken.putAll(choice.change());
+          assertThat(JobBook.scroll(taken).standing().counted().plan().orElseThrow().links())
+              .as(mm + " mm, " + choice.says(UnitStyle.METRIC))
+              .isEqualTo(choice.links());
+          changed |= choice.links() != counted;
+        }
+      }
+    }
+    assertThat(changed).as("somewhere between 400 and 420 mm, " + before + " links").isTrue();
   }
 
   @Test
