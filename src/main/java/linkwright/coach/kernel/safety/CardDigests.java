@@ -1,42 +1,37 @@
 package linkwright.coach.kernel.safety;
 
 import java.util.HexFormat;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.CRC32;
 import linkwright.routine.Caution;
 
 /** The digest by which it is known whether a card was met as it reads now, reckoned once a card. */
 final class CardDigests {
   /** More than all cards that are read at once; beyond it the known ones are given up. */
-  private static final int MOST = 1000;
+  private static final int MOST = 300;
 
-  private static final Map<Shown, String> KNOWN = new ConcurrentHashMap<>();
+  private record Known(String reason, String digest) {}
+
+  // By the card itself, not by its texts: to compare these would take as long as the digest. It
+  // follows from card and reason alone, so that whoever asks at the same time at worst reckons once
+  // more.
+  private static volatile Map<Caution, Known> known = new IdentityHashMap<>();
 
   private CardDigests() {}
 
-  /** A card by itself, not by its texts: to compare these would take as long as the digest. */
-  private record Shown(Caution card, String reason) {
-    @Override
-    @SuppressWarnings("ReferenceEquality")
-    public boolean equals(Object other) {
-      return other instanceof Shown shown && shown.card == card && shown.reason.equals(reason);
-    }
-
-    @Override
-    public int hashCode() {
-      return 31 * System.identityHashCode(card) + reason.hashCode();
-    }
-  }
-
   /** The digest of a card's texts and of the reason for which it is shown, 8 hexadecimal digits. */
   static String of(Caution card, String reason) {
-    if (KNOWN.size() > MOST) {
-      KNOWN.clear();
+    Map<Caution, Known> before = known;
+    Known last = before.get(card);
+    if (last == null || !last.reason().equals(reason)) {
+      last = new Known(reason, reckoned(card, reason));
+      Map<Caution, Known> more = new IdentityHashMap<>(before.size() > MOST ? Map.of() : before);
+      more.put(card, last);
+      known = more;
     }
-    return KNOWN.computeIfAbsent(
-        new Shown(card, reason), shown -> reckoned(shown.card(), shown.reason()));
+    return last.digest();
   }
 
   private static String reckoned(Caution card, String reason) {
