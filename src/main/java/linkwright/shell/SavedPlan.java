@@ -46,7 +46,9 @@ final class SavedPlan {
     }
     if (!Files.isRegularFile(path)) {
       return Read.bad(
-          "There is no plan file “" + typed + "”, nor one of that name in " + FOLDER + ".");
+          Files.exists(path)
+              ? "“" + typed + "” is no plan file: it is no ordinary file."
+              : "There is no plan file “" + typed + "”, nor one of that name in " + FOLDER + ".");
     }
     PlanFile plan = PlanFile.read(path, Library.load(home));
     if (!plan.problems().isEmpty()) {
@@ -78,7 +80,7 @@ final class SavedPlan {
     }
     Path folder = home.folder().resolve(FOLDER);
     for (String name : List.of(typed, typed + ENDING)) {
-      if (Files.isRegularFile(folder.resolve(name))) {
+      if (Files.exists(folder.resolve(name))) {
         return folder.resolve(name);
       }
     }
