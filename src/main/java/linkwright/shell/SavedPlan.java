@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
@@ -79,11 +80,11 @@ final class SavedPlan {
       return path;
     }
     Path folder = home.folder().resolve(FOLDER);
-    for (String name : List.of(typed, typed + ENDING)) {
-      if (Files.exists(folder.resolve(name))) {
-        return folder.resolve(name);
-      }
-    }
-    return path;
+    List<Path> there =
+        Stream.of(typed, typed + ENDING).map(folder::resolve).filter(Files::exists).toList();
+    return there.stream()
+        .filter(Files::isRegularFile)
+        .findFirst()
+        .orElse(there.isEmpty() ? path : there.get(0));
   }
 }
