@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -31,16 +32,26 @@ import linkwright.quantity.Read;
  * @param texts the lines of the new book as they stood, without its header
  * @param problems what was met in the books, and entries that say two things
  * @param summary what comes from where, in sentences
+ * @param before the entries in use of each book, in the order in which they were named
+ * @param lines the entries in use of the new book
  */
-public record BookMerge(List<String> texts, List<Problem> problems, List<String> summary) {
+public record BookMerge(
+    List<String> texts,
+    List<Problem> problems,
+    List<String> summary,
+    Map<Path, List<BookLine>> before,
+    List<BookLine> lines) {
+  private static final String TOGETHER = "the books together";
   private static final String LOT = "lot-";
   private static final String PLAN = "plan-set";
 
-  /** Copies the lists. */
+  /** Copies the lists and the map. */
   public BookMerge {
     texts = List.copyOf(texts);
     problems = List.copyOf(problems);
     summary = List.copyOf(summary);
+    before = Collections.unmodifiableMap(new LinkedHashMap<>(before));
+    lines = List.copyOf(lines);
   }
 
   /** A book and its lines by their text. */
@@ -94,6 +105,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     List<Source> sources = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     List<String> unreadable = new ArrayList<>();
+    Map<Path, List<BookLine>> before = new LinkedHashMap<>();
     for (Path path : books) {
       Read<BookFile> read = BookFile.look(path);
       read.problem().ifPresent(unreadable::add);
@@ -101,6 +113,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
           .ifPresent(
               book -> {
                 problems.addAll(book.problems());
+                before.put(path, book.lines());
                 Map<String, ScannedLine> rows = new LinkedHashMap<>();
                 book.rows().forEach(row -> rows.put(row.text(), row));
                 sources.add(new Source(path, rows));
@@ -126,7 +139,12 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
     List<String> texts = inOrder(union);
     problems.addAll(plansBehind(sources, texts, union));
     return Read.good(
-        new BookMerge(texts, problems.stream().distinct().toList(), summary(sources, byDevice)));
+        new BookMerge(
+            texts,
+            problems.stream().distinct().toList(),
+            summary(sources, byDevice),
+            before,
+            BookReading.of(TOGETHER, texts.stream().map(union::get).toList()).lines()));
   }
 
   private static boolean sameJob(Source one, Source other) {
@@ -204,7 +222,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
           for (int number : told) {
             problems.add(
                 new Problem(
-                    "the books together",
+                    TOGETHER,
                     0,
                     0,
                     "There are two entries " + number + " of " + device + ".",
@@ -230,7 +248,7 @@ public record BookMerge(List<String> texts, List<Problem> problems, List<String>
       if (hadSeen && !own.equals(holds)) {
         problems.add(
             new Problem(
-                "the books together",
+                TOGETHER,
                 0,
                 0,
                 "In "

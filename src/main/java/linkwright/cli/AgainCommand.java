@@ -80,9 +80,10 @@ final class AgainCommand implements Callable<Integer> {
     }
     Home home = root.home();
     Handbook handbook = Start.handbook(Library.load(home), home);
+    Read<Path> path = BookOfJob.meant(job, home);
     Read<BookOfJob> book = BookOfJob.named(job, home, handbook);
     if (book instanceof Read.Bad<BookOfJob> bad) {
-      if (!Files.isRegularFile(BookOfJob.path(job, home))) {
+      if (!path.map(Files::isRegularFile).orElse(false)) {
         return root.wrong(bad.sentence());
       }
       root.here().err().say(bad.sentence());

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import linkwright.books.BookMerge;
+import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.content.Part;
@@ -13,7 +14,10 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.exchange.forms.OutForm;
+import linkwright.files.Library;
 import linkwright.quantity.Read;
+import linkwright.shell.Start;
+import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -85,8 +89,10 @@ final class MergeCommand implements Callable<Integer> {
     }
     BookMerge union = merged.orThrow();
     here.err().sayAll(Located.all(union.problems()));
+    List<String> summary = new ArrayList<>(union.summary());
+    summary.addAll(chain().told(union));
     if (answer.forReading()) {
-      here.out().sayAll(union.summary());
+      here.out().sayAll(summary);
     }
     Read<Path> written = union.write(to);
     if (written instanceof Read.Bad<Path> bad) {
@@ -97,11 +103,16 @@ final class MergeCommand implements Callable<Integer> {
       here.out().say("Written: " + written.orThrow() + ", " + union.texts().size() + " entries.");
     } else {
       List<Part> parts = new ArrayList<>();
-      union.summary().forEach(line -> parts.add(new Prose(Prose.Kind.SAYS, line)));
+      summary.forEach(line -> parts.add(new Prose(Prose.Kind.SAYS, line)));
       Row file = Row.of("written", written.orThrow().toString());
       parts.add(new Rows(List.of(file, Row.of("entries", "" + union.texts().size()))));
       answer.print(root, "merged", parts);
     }
     return union.problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  private MergedChain chain() {
+    Handbook handbook = Start.handbook(Library.load(root.home()), root.home());
+    return new MergedChain(Choices.load(root.home()).user().units(), handbook);
   }
 }

@@ -114,12 +114,16 @@ final class PlanCommand implements Callable<Integer> {
     if (Files.isDirectory(path)) {
       return Read.bad(path + " is a folder: name the plan file in it.");
     }
-    Path book = BookOfJob.path(file, root.home());
-    return Files.exists(path)
-        ? Read.good(path)
-        : Files.exists(book)
-            ? Read.good(book)
-            : Read.bad("There is no file " + path + "." + BookOfJob.near(file, root.home()));
+    if (Files.exists(path)) {
+      return Read.good(path);
+    }
+    return BookOfJob.meant(file, root.home())
+        .flatMap(
+            book ->
+                Files.exists(book)
+                    ? Read.good(book)
+                    : Read.bad(
+                        "There is no file " + path + "." + BookOfJob.near(file, root.home())));
   }
 
   /** A plan with what it was made of: the wish as typed and the job it stands in. */

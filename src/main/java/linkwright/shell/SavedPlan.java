@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
@@ -46,7 +47,9 @@ final class SavedPlan {
     }
     if (!Files.isRegularFile(path)) {
       return Read.bad(
-          "There is no plan file “" + typed + "”, nor one of that name in " + FOLDER + ".");
+          Files.exists(path)
+              ? "“" + typed + "” is no plan file: it is no ordinary file."
+              : "There is no plan file “" + typed + "”, nor one of that name in " + FOLDER + ".");
     }
     PlanFile plan = PlanFile.read(path, Library.load(home));
     if (!plan.problems().isEmpty()) {
@@ -77,11 +80,11 @@ final class SavedPlan {
       return path;
     }
     Path folder = home.folder().resolve(FOLDER);
-    for (String name : List.of(typed, typed + ENDING)) {
-      if (Files.isRegularFile(folder.resolve(name))) {
-        return folder.resolve(name);
-      }
-    }
-    return path;
+    List<Path> there =
+        Stream.of(typed, typed + ENDING).map(folder::resolve).filter(Files::exists).toList();
+    return there.stream()
+        .filter(Files::isRegularFile)
+        .findFirst()
+        .orElse(there.isEmpty() ? path : there.get(0));
   }
 }

@@ -9,7 +9,8 @@ import java.util.function.Consumer;
  * The bytes between the marks that a terminal puts around what is pasted (xterm's "Control
  * Sequences", bracketed paste mode). They are text up to the mark of their end, and a line that
  * stalls for a few seconds in the middle makes no keys of the rest. A mark that never comes would
- * make text of every key from then on: after some seconds of quiet the paste is dropped and told.
+ * make text of every key from then on: after some seconds of quiet, or once what comes after a
+ * stall comes like keys that are pressed, the paste is dropped and told.
  *
  * <p>A text may itself hold that mark. So what comes in one go with a paste, before the keyboard is
  * quiet, is text too if another mark closes it, else keys.
@@ -26,14 +27,14 @@ final class Pasting {
   /** After this long a stalled paste is given on as far as it came. */
   private static final int STALL_MILLIS = 1000;
 
-  /** So many of those, and the end is not waited for any longer. */
-  private static final int STALLS = 5;
+  /** So many stalls or keys, and the end is not waited for any longer. */
+  private static final int SIGNS = 5;
 
-  /** What comes between two stalls and is no longer may be one key, so the paste does not go on. */
+  /** What comes in one go and is no longer may be one key, so the paste does not go on. */
   private static final int ONE_KEY = 4;
 
-  /** No hand is so quick after a paste. */
-  private static final int BEHIND_MILLIS = 30;
+  /** No hand is so quick: neither after a paste nor from one key to the next. */
+  private static final int HAND_MILLIS = 30;
 
   /** So much is kept before it is given on as a part; a field's text is far shorter. */
   private static final int PART = 64 * 1024;
@@ -55,9 +56,10 @@ final class Pasting {
   private final byte[] mark = new byte[MARK.length()];
   private int ofAMark;
   private State state = State.NONE;
-  private int stalls;
+  private boolean hasStalled;
+  private int signs;
   private int stallsSinceAByte;
-  private int bytesSinceAStall;
+  private int bytesInOneGo;
 
   Pasting(Charset charset, Consumer<Input> inputs) {
     this.charset = charset;
@@ -67,9 +69,10 @@ final class Pasting {
   /** The mark of a beginning has come. */
   void begin() {
     state = State.TEXT;
-    stalls = 0;
+    hasStalled = false;
+    signs = 0;
     stallsSinceAByte = 0;
-    bytesSinceAStall = 0;
+    bytesInOneGo = 0;
   }
 
   /** Whether bytes belong here. */
@@ -84,7 +87,14 @@ final class Pasting {
 
   /** How long after the last byte {@link #expire} is due. */
   int patienceMillis() {
-    return state == State.BEHIND ? BEHIND_MILLIS : STALL_MILLIS * (1 + stallsSinceAByte);
+    return state == State.BEHIND || comesAnew()
+        ? HAND_MILLIS
+        : STALL_MILLIS * (1 + stallsSinceAByte);
+  }
+
+  /** Whether it is to be told apart what comes after a stall: the rest of the paste, or keys. */
+  private boolean comesAnew() {
+    return hasStalled && state == State.TEXT;
   }
 
   /** Takes a byte, 0 to 255; answers false if it is no text but the key that leaves the paste. */
@@ -94,9 +104,9 @@ final class Pasting {
       return false;
     }
     stallsSinceAByte = 0;
-    bytesSinceAStall++;
-    if (bytesSinceAStall > ONE_KEY) {
-      stalls = 0;
+    bytesInOneGo++;
+    if (bytesInOneGo > ONE_KEY) {
+      signs = 0;
     }
     boolean afterAStall = state == State.STALLED;
     if (state != State.BEHIND) {
@@ -116,11 +126,16 @@ final class Pasting {
     switch (state) {
       case TEXT, STALLED -> {
         give(takeOutWhole());
+        boolean key = comesAnew() && bytesInOneGo <= ONE_KEY;
+        boolean stall = !comesAnew();
+        // The quiet behind a key is no second sign.
+        boolean behindAKey = hasStalled && stall && stallsSinceAByte == 0 && signs > 0;
+        signs += key || (stall && !behindAKey) ? 1 : 0;
+        stallsSinceAByte += stall ? 1 : 0;
+        hasStalled = true;
+        bytesInOneGo = 0;
         state = State.STALLED;
-        stalls++;
-        stallsSinceAByte++;
-        bytesSinceAStall = 0;
-        if (stalls >= STALLS) {
+        if (signs >= SIGNS) {
           leave();
           inputs.accept(new Input.PasteDropped());
         }

@@ -175,6 +175,12 @@ class StartingTest {
       assertThat(line.run("merge", first.toString(), demoBook(), "--into", into)).isZero();
 
       assertThat(line.out()).contains("both.yaml, 4 entries.");
+      // What is united changes no plan here: each book alone and both together say one chain.
+      assertThat(line.out().lines().filter(says -> says.contains("finished length")))
+          .hasSize(3)
+          .allMatch(says -> says.matches(".*: \\d+ links, finished length \\d.*"))
+          .anyMatch(says -> says.startsWith(first + " by itself: "))
+          .anyMatch(says -> says.startsWith("United: "));
       assertThat(Files.readString(Path.of(into))).contains("\"one\"", "\"two\"");
       assertThat(line.run("check", into)).isZero();
       assertThat(line.run("merge", first.toString(), demoBook(), "--into", into))

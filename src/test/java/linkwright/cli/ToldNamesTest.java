@@ -10,6 +10,8 @@ import linkwright.cli.console.Exit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is found under a name is told as it is, and not as if it were not there. */
 class ToldNamesTest {
@@ -34,6 +36,28 @@ class ToldNamesTest {
     assertThat(line.err())
         .contains("Several jobs are called Gate chain", "one", "two")
         .doesNotContain("Did you mean");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"plan", "again", "export"})
+  void a_command_asks_which_of_several_jobs_of_one_name_is_meant(String command) {
+    assertThat(line.typing(List.of("quit"), "walk", "--plain", "--new", "Gate chain")).isZero();
+    assertThat(jobs.resolve("gate-chain-2.yaml")).exists();
+    assertThat(line.run(command, "Gate chain")).isEqualTo(Exit.WRONG_USE);
+    assertThat(line.out()).isEmpty();
+    assertThat(line.err())
+        .contains("Several jobs are called Gate chain", "gate-chain, gate-chain-2")
+        .doesNotContain("Did you mean");
+    line.run(command, "gate-chain-2");
+    assertThat(line.err()).doesNotContain("Several jobs");
+  }
+
+  @Test
+  void a_job_is_found_by_its_name_whatever_its_book_is_called() throws IOException {
+    Files.move(jobs.resolve("gate-chain.yaml"), jobs.resolve("other.yaml"));
+    Files.deleteIfExists(jobs.resolve("gate-chain.last"));
+    assertThat(line.run("export", "gate CHAIN")).as(line.err()).isZero();
+    assertThat(line.out()).contains("Gate chain");
   }
 
   @Test

@@ -76,4 +76,13 @@ class SavedPlanTest {
       assertThat(read.problem()).as(typed).isPresent();
     }
   }
+
+  @Test
+  void one_that_is_no_ordinary_file_is_there_but_no_plan() throws IOException {
+    Path pipe = Files.createDirectories(folder.resolve("plans").resolve("pipe.yaml"));
+    for (String typed : List.of("pipe", "pipe.yaml", pipe.toString())) {
+      assertThat(SavedPlan.read(home, typed, BEFORE, handbook).problem().orElse(""))
+          .isEqualTo("“" + typed + "” is no plan file: it is no ordinary file.");
+    }
+  }
 }

@@ -21,6 +21,7 @@ import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.routine.Routine;
+import linkwright.shell.BookOfJob;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
@@ -86,22 +87,12 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
       return Read.good(opening(job));
     }
     Map<String, String> named = named(home, library, now);
-    List<String> meant =
-        named.entrySet().stream()
-            .filter(each -> each.getValue().equalsIgnoreCase(typed.strip()))
-            .map(Map.Entry::getKey)
-            .toList();
-    if (meant.size() > 1) {
-      return Read.bad(
-          "Several jobs are called "
-              + named.get(meant.get(0))
-              + ". Open one by the name of its book: "
-              + String.join(", ", meant)
-              + ".");
-    }
-    return meant.size() == 1
-        ? Read.good(opening(Optional.of(meant.get(0))))
-        : kept(typed, home).orElseGet(() -> unknown(typed, slugs, named.values()));
+    return BookOfJob.called(typed, named)
+        .flatMap(
+            slug ->
+                slug.isPresent()
+                    ? Read.good(opening(slug))
+                    : kept(typed, home).orElseGet(() -> unknown(typed, slugs, named.values())));
   }
 
   private static boolean isPath(String typed) {

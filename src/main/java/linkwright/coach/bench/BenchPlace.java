@@ -67,19 +67,10 @@ public final class BenchPlace implements Place {
           Act.BACK_FROM_LOOK, Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.MORE, Act.TO_PILES);
     }
     if (BenchGate.caution(model).isPresent()) {
-      List<Act> acts =
-          new ArrayList<>(
-              List.of(
-                  Act.SEEN,
-                  Act.PREVIOUS_STEP,
-                  Act.NEXT_STEP,
-                  Act.LOOK_ON,
-                  Act.LOOK_BACK,
-                  Act.TO_PILES));
-      if (BenchSitting.cardPages(model, screen) > 1) {
-        acts.addAll(List.of(Act.MORE, Act.LESS));
-      }
-      return acts;
+      return Turning.with(
+          List.of(
+              Act.SEEN, Act.PREVIOUS_STEP, Act.NEXT_STEP, Act.LOOK_ON, Act.LOOK_BACK, Act.TO_PILES),
+          () -> BenchSitting.cardPages(model, screen) > 1);
     }
     if (screen.ask() instanceof BenchAsk.Passing passing) {
       List<Act> acts = new ArrayList<>(List.of(Act.PASS_ON, Act.LEAVE_QUESTION, Act.TO_PILES));

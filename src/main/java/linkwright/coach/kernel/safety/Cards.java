@@ -6,7 +6,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.zip.CRC32;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Effect.KeepFacts;
@@ -133,7 +132,7 @@ public record Cards(StepId step, String person, List<Card> all) {
         .filter(traits::meet)
         .forEach(
             caution -> {
-              String digest = digest(caution, traits.reason(caution));
+              String digest = CardDigests.of(caution, traits.reason(caution));
               cards.add(
                   new Card(
                       caution, digest, met.comesWhole(person, caution.id(), digest, model.now())));
@@ -151,32 +150,6 @@ public record Cards(StepId step, String person, List<Card> all) {
             .flatMap(id -> model.handbook().caution(id).stream())
             .toList();
     return of(model, job, named);
-  }
-
-  private static String digest(Caution card, String reason) {
-    CRC32 sum = new CRC32();
-    List.of(
-            card.title(),
-            card.shortLine(),
-            card.canHappen(),
-            String.join("\n", card.doList()),
-            String.join("\n", card.doNot()),
-            String.join("\n", card.ifItGoesWrong()),
-            card.wear().toString(),
-            card.source(),
-            card.defers(),
-            reason)
-        .forEach(text -> add(sum, text));
-    return "%08x".formatted(sum.getValue());
-  }
-
-  private static void add(CRC32 sum, String text) {
-    byte[] bytes = new byte[2 * text.length() + 1];
-    for (int i = 0; i < text.length(); i++) {
-      bytes[2 * i] = (byte) (text.charAt(i) >> 8);
-      bytes[2 * i + 1] = (byte) text.charAt(i);
-    }
-    sum.update(bytes);
   }
 
   /** The cautions that apply. */

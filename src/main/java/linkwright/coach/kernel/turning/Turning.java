@@ -1,13 +1,11 @@
 package linkwright.coach.kernel.turning;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import linkwright.coach.content.Content;
+import java.util.function.BooleanSupplier;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
-import linkwright.coach.kernel.StillToDoWords;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 
@@ -42,27 +40,18 @@ public final class Turning {
     return turns ? model : model.quiet();
   }
 
-  /** The acts of a place, turning on among them where what it says has no room at once. */
+  /**
+   * The acts of a place, turning on behind them where what it says has no room at once. Whether it
+   * has is found out by whoever asks as far as there: of a key that an act before has it is not.
+   */
   public static List<Act> with(List<Act> acts, Model model, Place place) {
-    if (model.held().form().isPresent() || parts(model, AskedOnce.content(place, model)) <= 1) {
-      return acts;
-    }
-    List<Act> more = new ArrayList<>(acts);
-    more.add(Act.MORE);
-    more.add(Act.LESS);
-    return List.copyOf(more);
+    return model.held().form().isPresent()
+        ? acts
+        : with(acts, () -> AskedOnce.parts(place, model) > 1);
   }
 
-  /** Parts of what the place says, of what is told at the foot and of what is still to do. */
-  private static int parts(Model model, Content content) {
-    return model
-        .paging()
-        .parts(
-            content,
-            model.notice().told(),
-            StillToDoWords.of(model),
-            model.width(),
-            model.height(),
-            model.job().isPresent());
+  /** The same where a place knows by itself whether there is more; asked once at most. */
+  public static List<Act> with(List<Act> acts, BooleanSupplier hasMore) {
+    return new ActsAndTurning(acts, hasMore);
   }
 }
