@@ -221,7 +221,7 @@ public record Standing(
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook);
     Forecast toDo =
-        hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
+        hours(ahead(left, counted, state), state, routine, redos, handbook.hands(), counted);
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
     Map<PieceKind, StillToDo> told = new LinkedHashMap<>(left);
     if (state.course().closed()) {
@@ -326,13 +326,28 @@ public record Standing(
         stock.canCut(piece, eachMm, plan.wish()));
   }
 
+  private static Map<PieceKind, WorkAhead> ahead(
+      Map<PieceKind, StillToDo> left, CountedPlan counted, JobState state) {
+    double usualLoss =
+        counted
+            .plan()
+            .map(plan -> plan.wish().usualLoss())
+            .or(() -> counted.part().map(PartPlan::usualLoss))
+            .orElse(0.0);
+    Map<PieceKind, WorkAhead> ahead = new HashMap<>();
+    left.forEach(
+        (kind, todo) ->
+            ahead.put(kind, WorkAhead.of(todo, state.piles().of(kind), usualLoss)));
+    return ahead;
+  }
+
   private static Forecast hours(
-      Map<PieceKind, StillToDo> left,
+      Map<PieceKind, WorkAhead> ahead,
       JobState state,
       Optional<Routine> routine,
       Redos redos,
       Hands hands,
-      Fineness fineness) {
+      CountedPlan counted) {
     return Forecast.of(
         routine
             .map(
@@ -340,10 +355,10 @@ public record Standing(
                     Forecast.workLeft(
                         known,
                         state,
-                        piece -> left.containsKey(piece) ? left.get(piece).wanted() : 0,
+                        ahead,
                         redos.perJoint(),
                         hands,
-                        fineness))
+                        Fineness.of(counted.wish())))
             .orElse(List.of()),
         state.times());
   }
