@@ -23,6 +23,7 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
 import linkwright.coach.tray.TrayHeld;
+import linkwright.coach.tray.TrayPlace;
 import linkwright.lesson.Learner;
 import linkwright.standing.Handbook;
 
@@ -149,7 +150,7 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn trayGoesOn(Message.TrayGoesOn message) {
-    return Turn.to(model.withTray(message.jobs()));
+    return Turn.to(TrayPlace.listed(model, message.jobs()));
   }
 
   @Override

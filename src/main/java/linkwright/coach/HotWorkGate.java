@@ -70,16 +70,26 @@ final class HotWorkGate {
     if (!LEAVING.contains(act) || model.held() instanceof HotWorkHeld) {
       return done(model, place, act);
     }
-    return asks(model)
+    // What closes a job opens a form: it is asked as that is kept.
+    return act != Act.CLOSE && asks(model)
         ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(act))))
         : leave(model, place, act);
   }
 
-  /** What a form does that is kept; no job is closed beside an open flame but with her answer. */
+  /**
+   * What a form does that is kept. No job is closed beside an open flame but with her answer, which
+   * is asked last: after whatever else the form asks.
+   */
   static Turn confirmed(Model model, Place place, Form form) {
-    return form.purpose() == Form.Purpose.CLOSE && asks(model)
+    Turn turn = place.confirmed(model, form);
+    return turn.effects().stream().anyMatch(HotWorkGate::closes) && asks(model)
         ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(Act.KEEP))))
-        : place.confirmed(model, form);
+        : turn;
+  }
+
+  private static boolean closes(Effect effect) {
+    return effect instanceof Effect.KeepFacts keep
+        && keep.facts().stream().anyMatch(Fact.JobClosed.class::isInstance);
   }
 
   /** Whoever only looks at a job could enter no answer: she is told of the flame as she leaves. */

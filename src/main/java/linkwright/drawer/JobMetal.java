@@ -90,6 +90,11 @@ public record JobMetal(
         : in.chainG().orElse(0) + in.wireReturnedG().orElse(0) + scrapG();
   }
 
+  /** Wire that was still at the bench when it was closed, and that nothing was said of, g. */
+  double atBenchG() {
+    return figures.orElse(Map.of()).getOrDefault(Accounts.WIRE_AT_BENCH_G, 0.0);
+  }
+
   /** Metal in the finished chain, g. */
   double chainG() {
     return Math.max(0, accountedG() - in.wireReturnedG().orElse(0) - scrapG());

@@ -34,6 +34,8 @@ import linkwright.wire.WireMass;
  * @param solderedG soldered scrap
  * @param filingsG filings
  * @param sweepsG sweeps
+ * @param atBenchG wire that was still at the bench of a job when it was closed, and that nothing
+ *     was said of
  * @param lostG lost in work
  * @param missedG what stocktaking missed
  * @param looseG back as wire of jobs that took from no lot: it lies in none
@@ -51,6 +53,7 @@ public record MetalAccount(
     double solderedG,
     double filingsG,
     double sweepsG,
+    double atBenchG,
     double lostG,
     double missedG,
     double looseG,
@@ -159,6 +162,7 @@ public record MetalAccount(
     private double soldered;
     private double filings;
     private double sweeps;
+    private double atBench;
     private double lost;
     private double missed;
     private double loose;
@@ -188,14 +192,16 @@ public record MetalAccount(
       filings += in.filingsG().orElse(0);
       sweeps += in.sweepsG().orElse(0);
       double gone = into > 0 ? into - unweighed - job.accountedG() : 0;
-      lost += job.chainWeighed() ? gone : 0;
+      double here = job.chainWeighed() ? Math.min(Math.max(0, gone), job.atBenchG()) : 0;
+      atBench += here;
+      lost += job.chainWeighed() ? gone - here : 0;
       open += job.chainWeighed() ? 0 : gone;
     }
 
     MetalAccount account(String metal, OptionalDouble share) {
       return new MetalAccount(
-          metal, share, came, work, open, chain, back, clean, soldered, filings, sweeps, lost,
-          missed, loose, there);
+          metal, share, came, work, open, chain, back, clean, soldered, filings, sweeps, atBench,
+          lost, missed, loose, there);
     }
   }
 }

@@ -25,6 +25,9 @@ public record Accounts(
   /** Name of a figure of a closing: weighed out less all that was accounted for, g. */
   public static final String UNACCOUNTED_G = "unaccounted_g";
 
+  /** Name of a figure of a closing: wire still at the bench that nothing was said of, g. */
+  public static final String WIRE_AT_BENCH_G = "wire_at_bench_g";
+
   private static final OptionalDouble NONE = OptionalDouble.empty();
   static final Accounts EMPTY =
       new Accounts(

@@ -2,6 +2,7 @@ package linkwright.job;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The user's own figures for the price; there are no defaults, since they are nobody else's.
@@ -56,6 +57,14 @@ public record PriceList(Map<String, Double> values) {
           ASSAY,
           CARRIAGE,
           TAX);
+
+  private static final Set<String> SHARES =
+      Set.of(SCRAP_CREDIT, FILINGS_CREDIT, OVERHEAD, MARGIN, TAX);
+
+  /** Whether it is a share, 0 to 1 or more, and no amount of money. */
+  public static boolean isShare(String name) {
+    return SHARES.contains(name);
+  }
 
   /** The figure of that name, 0 if none was given. */
   public double of(String name) {

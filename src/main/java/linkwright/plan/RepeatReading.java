@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.quantity.Count;
@@ -106,6 +107,29 @@ final class RepeatReading {
                 + (planned.isEmpty() ? "link" : planned)
                 + " + 1 round ring=3 mm.")
         : repeat(count, others(times, texts));
+  }
+
+  /**
+   * A repeat as typed, with each former's size as told by that; all else stays as it was typed.
+   *
+   * @param size what was typed for a former → what is to stand there
+   */
+  static String sized(String text, UnaryOperator<String> size) {
+    List<String> parts = new ArrayList<>();
+    for (String written : text.split("\\+", -1)) {
+      StringBuilder part = new StringBuilder(written);
+      Matcher said = SIZE.matcher(written);
+      int longer = 0;
+      while (said.find()) {
+        if (!KEYS.containsKey(said.group(1))) {
+          String now = size.apply(said.group(2));
+          part.replace(said.start(2) + longer, said.end(2) + longer, now);
+          longer += now.length() - said.group(2).length();
+        }
+      }
+      parts.add(part.toString());
+    }
+    return String.join("+", parts);
   }
 
   private Read<WishedRepeat> repeat(int count, Read<List<OtherLink>> others) {

@@ -349,7 +349,7 @@ final class Books {
   }
 
   /** The jobs in the folder, the one last worked on first. */
-  Message tray(Handbook handbook) {
+  Message.TrayRead tray(Handbook handbook) {
     List<TrayJob> jobs =
         home.jobsTrouble()
             .map(why -> List.of(new TrayJob("jobs", "Your jobs", why, List.of(), EVER, false)))
@@ -360,6 +360,13 @@ final class Books {
         tray.problems(),
         Optional.of(tray.hands()),
         Optional.of(tray.drawer(handbook)));
+  }
+
+  /** The jobs as another program left them; empty where all stands as it was read. */
+  Optional<Message.TrayRead> trayElsewhere(Handbook handbook) {
+    return home.jobsTrouble().isEmpty() && tray.isOld()
+        ? Optional.of(tray(handbook))
+        : Optional.empty();
   }
 
   boolean isBehind() {

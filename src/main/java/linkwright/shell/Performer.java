@@ -142,7 +142,17 @@ public final class Performer {
         .trayGoesOn(model.handbook())
         .or(() -> quiet ? books.letGo(model.handbook()) : Optional.empty())
         .map(message -> take(model, message))
+        .or(() -> quiet ? trayElsewhere(model) : Optional.empty())
         .orElseGet(() -> elsewhere(model));
+  }
+
+  /** Where no job is open the jobs are looked at anew; the one that was chosen stays it. */
+  private Optional<Model> trayElsewhere(Model model) {
+    return model.job().isPresent() || books.isBehind()
+        ? Optional.empty()
+        : books
+            .trayElsewhere(model.handbook())
+            .map(read -> take(take(model, new Message.TrayGoesOn(read.jobs())), read));
   }
 
   /** Whether the program is to end. */

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.bench.OwnBench;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
@@ -147,6 +148,12 @@ final class Tray {
     listed = books.stream().filter(book -> !left.contains(book)).toList();
     behind = patience.later() ? behind : List.of();
     return listed(now);
+  }
+
+  /** Whether the books are others than those that were read last, or were changed since. */
+  boolean isOld() {
+    return unread == 0
+        && !home.books().stream().map(Seen::of).collect(Collectors.toSet()).equals(read.keySet());
   }
 
   /** Whether some jobs are still to be reckoned. */

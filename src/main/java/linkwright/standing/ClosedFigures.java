@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.job.Accounts;
 import linkwright.job.JobState;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.plan.Pull;
 import linkwright.plan.SettledLink;
 import linkwright.routine.Routine;
+import linkwright.standing.stock.WireAtBench;
 
 /**
  * The figures of a job as they stay once it is closed, by the names that the plan has for scripts:
@@ -28,6 +30,9 @@ public final class ClosedFigures {
     Optional<Routine> routine = handbook.routine(state.course().routine());
     Optional<Plan> plan = standing.counted().plan();
     plan.ifPresent(known -> put(figures, known));
+    plan.map(known -> WireAtBench.of(known, state).massG())
+        .filter(grams -> grams > 0)
+        .ifPresent(grams -> figures.put(Accounts.WIRE_AT_BENCH_G, grams));
     JobState priced = JobPrices.filled(state, handbook);
     plan.map(known -> Closing.of(priced, known, routine))
         .orElseGet(() -> Closing.of(priced, routine))

@@ -7,12 +7,37 @@ import linkwright.bench.OwnPrices;
 import linkwright.job.Accounts;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
+import linkwright.job.Sourced;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Decimals;
 import linkwright.reference.Metal;
 
 /** A job's prices: those entered for it, else her bench's for its metal. */
 public final class JobPrices {
   private JobPrices() {}
+
+  /** What those of her bench that were taken are known by begins so. */
+  public static final String KEY = "prices.";
+
+  /** What was taken where nothing was typed, with her bench's prices where none were entered. */
+  static Map<String, Sourced> beside(
+      Map<String, Sourced> taken, JobState state, Handbook handbook) {
+    Map<String, Sourced> all = new LinkedHashMap<>(taken);
+    all.keySet().removeIf(key -> key.startsWith(KEY));
+    if (fromBench(state, handbook)) {
+      Accounts money = of(state, handbook);
+      money.prices().forEach((name, value) -> all.put(KEY + name, said(name, value, money)));
+    }
+    return all;
+  }
+
+  private static Sourced said(String name, double value, Accounts money) {
+    String said =
+        PriceList.isShare(name)
+            ? Decimals.percent(value, 2)
+            : Decimals.upTo(value, 4) + " " + money.currency();
+    return new Sourced(said, Sourced.Source.BENCH);
+  }
 
   /** Whether the prices are her bench's: none were entered for the job. */
   public static boolean fromBench(JobState state, Handbook handbook) {

@@ -1,9 +1,9 @@
 package linkwright.standing;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import linkwright.bench.OwnBench;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -102,22 +102,35 @@ public final class PlanDefaults {
     return taken;
   }
 
-  /** The share of links lost that a plan by that routine is reckoned with. */
-  private static Sourced loss(Optional<Routine> routine, Handbook handbook) {
-    double common =
-        routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(UsualFigures.LOSS);
-    OptionalDouble own = handbook.own().loss();
-    OptionalDouble taught = handbook.hands().loss(PieceKind.LINK, own.orElse(common));
-    return taught.isPresent()
-        ? share(taught.getAsDouble(), Sourced.Source.HANDS)
-        : own.isPresent()
-            ? share(own.getAsDouble(), Sourced.Source.BENCH)
-            : share(common, Sourced.Source.USUAL);
+  /** The share of links lost that a new plan by that routine is reckoned with. */
+  public static Sourced loss(Optional<Routine> routine, Handbook handbook) {
+    Sourced.Source from =
+        handbook.hands().lossShare(PieceKind.LINK).isPresent()
+            ? Sourced.Source.HANDS
+            : handbook.own().loss().isPresent() ? Sourced.Source.BENCH : Sourced.Source.USUAL;
+    return new Sourced(percent(lossShare(routine, handbook)), from);
   }
 
-  /** The same where no routine says what is usual, as a plan writes it. */
+  private static double lossShare(Optional<Routine> routine, Handbook handbook) {
+    double common =
+        routine.map(Routine::usualLoss).filter(share -> share > 0).orElse(UsualFigures.LOSS);
+    double usual = handbook.own().loss().orElse(common);
+    return handbook.hands().loss(PieceKind.LINK, usual).orElse(usual);
+  }
+
+  /** The same of all routines that make a chain, as plans write it: from the least to the most. */
   public static String usualLoss(Handbook handbook) {
-    return loss(Optional.empty(), handbook).value();
+    DoubleSummaryStatistics shares =
+        handbook.routines().stream()
+            .filter(routine -> routine.makes() == Makes.CHAIN)
+            .mapToDouble(routine -> lossShare(Optional.of(routine), handbook))
+            .summaryStatistics();
+    if (shares.getCount() == 0) {
+      return percent(lossShare(Optional.empty(), handbook));
+    }
+    String least = percent(shares.getMin());
+    String most = percent(shares.getMax());
+    return least.equals(most) ? least : least + " to " + most;
   }
 
   /** The texts of a wish with those values in the places that were left empty. */
@@ -142,8 +155,8 @@ public final class PlanDefaults {
     }
   }
 
-  private static Sourced share(double share, Sourced.Source from) {
-    return new Sourced(Decimals.upTo(100 * share, 1) + " %", from);
+  private static String percent(double share) {
+    return Decimals.upTo(100 * share, 1) + " %";
   }
 
   private static boolean blank(Map<String, String> texts, String key) {

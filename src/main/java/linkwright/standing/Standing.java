@@ -237,7 +237,7 @@ public record Standing(
         forecast,
         state.times().totalSeconds(),
         redos.expected(),
-        HeldFormers.used(taken, counted),
+        JobPrices.beside(HeldFormers.used(taken, counted), state, handbook),
         PlanDefaults.since(state.course().wish(), state, handbook),
         routine,
         CardTraits.of(state.course().wish(), handbook),

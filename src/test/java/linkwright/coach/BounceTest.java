@@ -113,18 +113,30 @@ class BounceTest {
       assertThat(bench.model().hotWork().open()).isFalse();
     }
 
-    @Test
-    void is_put_again_as_the_job_is_closed_beside_one() {
-      for (String key : List.of("esc", "i", "c", "n", "ctrl-k")) {
+    @ParameterizedTest
+    @ValueSource(strings = {"space", "n"})
+    void is_put_once_as_an_unfinished_job_is_closed_beside_one(String answer) {
+      for (String key : List.of("esc", "i", "c", "ctrl-k")) {
         bench.pressEvery(2000, 1, key);
       }
+      assertThat(bench.form().fields().get(0).trouble().orElseThrow())
+          .endsWith(" are good: close it all the same?");
+      bench.pressEvery(2000, 1, "ctrl-k");
       assertThat(bench.model().held().place()).isEqualTo(PlaceId.HOT_WORK);
       assertThat(bench.entered(Fact.JobClosed.class)).isEmpty();
-      for (String key : List.of("space", "ctrl-k")) {
+      bench.pressEvery(2000, 1, answer);
+      assertThat(bench.entered(Fact.JobClosed.class)).hasSize(1);
+      assertThat(bench.model().hotWork().open()).isEqualTo(answer.equals("n"));
+    }
+
+    @Test
+    void leads_back_to_the_form_of_a_job_that_she_closes_after_all_not() {
+      for (String key : List.of("esc", "i", "c", "ctrl-k", "ctrl-k", "esc")) {
         bench.pressEvery(2000, 1, key);
       }
-      assertThat(bench.model().hotWork().open()).isFalse();
-      assertThat(bench.entered(Fact.JobClosed.class)).hasSize(1);
+      assertThat(bench.model().held().place()).isEqualTo(PlaceId.WEIGH_IN);
+      assertThat(bench.model().held().form()).isPresent();
+      assertThat(bench.entered(Fact.JobClosed.class)).isEmpty();
     }
 
     @Test

@@ -6,16 +6,19 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import linkwright.coach.kernel.Message;
 import linkwright.coach.keys.Act;
 import linkwright.coach.tray.ClosedWords;
 import linkwright.coach.tray.TrayWords;
 import linkwright.hands.Hands;
 import linkwright.hands.TaughtJob;
 import linkwright.job.ClockMoves;
+import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.PieceKind;
 import linkwright.standing.again.MadeAgain;
 import org.junit.jupiter.api.Test;
 
@@ -49,6 +52,27 @@ class ClosedUndoneTest {
         .endsWith(" are good: close it all the same?");
     bench.press("ctrl-k");
     assertThat(bench.state().course().closed()).isTrue();
+  }
+
+  @Test
+  void wire_that_came_and_is_still_here_is_asked_about_until_it_is_weighed_in() {
+    Bencher bench = Bencher.withTheDemo();
+    bench.take(
+        new Message.Kept(
+            List.of(
+                new Entry(
+                    bench.entries().size() + 1,
+                    bench.now(),
+                    "bench",
+                    new Fact.WireAdded(PieceKind.LINK, 0.9, 2000, "soft", "", "march")))));
+    bench.press("i", "c", "ctrl-k");
+    assertThat(bench.form().fields().get(0).trouble().orElseThrow())
+        .contains("are good; ")
+        .contains("of wire, ")
+        .contains("is still here by the book, neither given back");
+    bench.press("esc", "n").put("chain", "9 g").put("wire", "0 g").press("ctrl-k", "ctrl-k");
+    bench.press("c", "ctrl-k");
+    assertThat(bench.form().fields().get(0).trouble().orElseThrow()).doesNotContain("of wire");
   }
 
   @Test

@@ -151,8 +151,7 @@ class PlanContentTest {
   }
 
   private static String shown(Bencher bench) {
-    return String.join(
-        "\n", new PlainLines(Act::words).of(new PlanPlace().content(bench.model())));
+    return String.join("\n", new PlainLines(Act::words).of(new PlanPlace().content(bench.model())));
   }
 
   @Test

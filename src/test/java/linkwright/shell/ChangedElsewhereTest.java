@@ -15,11 +15,13 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.KeyNames;
+import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.plan.Wishes;
+import linkwright.standing.Handbook;
 import linkwright.view.Screens;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -114,6 +116,57 @@ class ChangedElsewhereTest {
     lot("second");
     idle();
     assertThat(lots()).containsExactly("first", "second");
+  }
+
+  private void byAnotherProgram(String slug, String name, Fact... facts) {
+    Books other =
+        new Books(
+            home,
+            "other",
+            InstantSource.fixed(NOW.plusSeconds(60)),
+            new DraftStore(home.drafts()),
+            ReadingProgress.ENDLESS);
+    Handbook handbook = Start.handbook(Library.load(home));
+    if (name.isEmpty()) {
+      assertThat(other.open(slug, handbook)).isInstanceOf(Message.JobOpened.class);
+      assertThat(other.keep(List.of(facts), handbook)).isInstanceOf(Message.Kept.class);
+    } else {
+      assertThat(other.begin(name, List.of(facts), handbook)).isInstanceOf(Message.JobOpened.class);
+    }
+    other.shut();
+  }
+
+  private List<String> tray() {
+    return model.tray().stream().map(job -> job.name() + (job.closed() ? ", closed" : "")).toList();
+  }
+
+  @Test
+  void a_job_that_another_program_began_or_closed_stands_in_the_tray_and_the_chosen_one_stays() {
+    press("a");
+    assertThat(tray()).containsExactly("Gate chain");
+    byAnotherProgram("", "Second", new Fact.JobOpened("Second", "scroll-and-ring"));
+    idle();
+    assertThat(tray()).containsExactly("Second", "Gate chain");
+    byAnotherProgram("second", "", new Fact.JobClosed(""));
+    idle();
+    assertThat(tray()).containsExactly("Gate chain", "Second, closed");
+    byAnotherProgram("", "Third", new Fact.JobOpened("Third", "scroll-and-ring"));
+    idle();
+    assertThat(tray().get(0)).isEqualTo("Third");
+    press("enter");
+    assertThat(model.job().orElseThrow().slug()).as("what was chosen").isEqualTo("gate-chain");
+  }
+
+  @Test
+  void the_tray_is_not_read_anew_under_a_form() {
+    press("a", "n");
+    byAnotherProgram("", "Second", new Fact.JobOpened("Second", "scroll-and-ring"));
+    idle();
+    assertThat(model.held().form()).isPresent();
+    assertThat(tray()).containsExactly("Gate chain");
+    press("esc");
+    idle();
+    assertThat(tray()).containsExactly("Second", "Gate chain");
   }
 
   private List<String> lots() {

@@ -12,6 +12,8 @@ import linkwright.bench.Flame;
 import linkwright.bench.OwnBench;
 import linkwright.bench.OwnPrices;
 import linkwright.bench.Pickle;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
 import linkwright.job.Sourced;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
@@ -30,6 +32,10 @@ class HerFormersTest {
           .texts();
 
   static Handbook bench(Map<String, Double> formers) {
+    return bench(formers, OwnPrices.NONE);
+  }
+
+  private static Handbook bench(Map<String, Double> formers, OwnPrices prices) {
     return JobBook.HANDBOOK.with(
         new OwnBench(
             "",
@@ -41,7 +47,7 @@ class HerFormersTest {
             Flame.NOT_SAID,
             Pickle.NOT_SAID,
             List.of(),
-            OwnPrices.NONE,
+            prices,
             Map.of(),
             Map.of(),
             OptionalLong.empty(),
@@ -96,6 +102,43 @@ class HerFormersTest {
     assertThat(book.state().course().wish())
         .containsEntry(WishKeys.LINK_FORMERS, "tip=1 mm, bow=4.1 mm");
     assertThat(Standing.of(book.state(), JobBook.HANDBOOK).counted().plan()).isPresent();
+  }
+
+  @Test
+  void her_name_for_a_former_stands_for_its_size_in_the_links_of_a_repeat_too() {
+    Map<String, String> typed =
+        Wishes.figaro()
+            .with(
+                WishKeys.LINK_REPEAT,
+                "1 long + 2 round ring=fat step blank=16 mm + 1 oval end=2 mm blank=16 mm")
+            .texts();
+    JobBook book = JobBook.of("figaro");
+    Standing standing = Standing.ofTyped(typed, book.state(), bench(thick()));
+    assertThat(standing.counted().troubles()).isEmpty();
+    Plan plan = standing.counted().plan().orElseThrow();
+    assertThat(plan.sizes().get(1).link().formersMm()).containsEntry("ring", 4.1);
+    book.enter(PlanDefaults.kept(typed, book.state(), bench(thick())));
+    assertThat(book.state().course().wish().get(WishKeys.LINK_REPEAT))
+        .isEqualTo("1 long + 2 round ring=4.1 mm blank=16 mm + 1 oval end=2 mm blank=16 mm");
+  }
+
+  @Test
+  void prices_of_her_bench_that_were_taken_stand_with_what_was_not_typed() {
+    Handbook priced =
+        bench(
+            Map.of(),
+            new OwnPrices("EUR", Map.of("sterling", 1.1), Map.of("hour", 28.0, "margin", 0.4)));
+    JobBook book = JobBook.scroll(WISH);
+    assertThat(Standing.of(book.state(), priced).taken())
+        .containsEntry("prices.metal-per-g", new Sourced("1.1 EUR", Sourced.Source.BENCH))
+        .containsEntry("prices.hour", new Sourced("28 EUR", Sourced.Source.BENCH))
+        .containsEntry("prices.margin", new Sourced("40 %", Sourced.Source.BENCH));
+    Standing before = Standing.of(book.state(), priced);
+    JobState state = book.state();
+    book.enter(new Fact.PricesSet(Map.of("hour", 30.0), "EUR"));
+    assertThat(before.after(state, book.state(), priced).taken().keySet())
+        .as("those that were entered for the job are no taken ones")
+        .noneMatch(key -> key.startsWith("prices."));
   }
 
   @Test

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import linkwright.files.PlanFiles;
+import linkwright.hands.Hands;
+import linkwright.hands.TaughtJob;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -16,6 +19,7 @@ import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
+import linkwright.routine.StepId;
 import linkwright.standing.again.MadeAgain;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -111,6 +115,25 @@ class MadeAgainTest {
     MadeAgain again = MadeAgain.of(book.state(), HANDBOOK, Map.of(), UnitStyle.METRIC);
     double loss = book.standing().left().get(PieceKind.LINK).lossShare();
     assertThat(again.wish().get(WishKeys.USUAL_LOSS)).startsWith("" + (int) (100 * loss));
+  }
+
+  @Test
+  void where_books_tell_of_losses_the_loss_is_the_one_that_a_new_plan_reckons_with() {
+    JobBook book = earlier();
+    book.enter(new Fact.PiecesTaken(Map.of(PieceKind.LINK, 20), Stage.CUT, false));
+    book.enter(new Fact.WireCut(PieceKind.LINK, 20, 38.1));
+    book.enter(
+        new Fact.PiecesThrough(
+            Map.of(PieceKind.LINK, 20), Stage.ANNEALED, false, new StepId("anneal")));
+    book.enter(new Fact.PiecesScrapped(PieceKind.LINK, 6, Stage.ANNEALED, false, "melted"));
+    TaughtJob taught = HANDBOOK.taught("a", book.entries(), book.state());
+    Handbook all = HANDBOOK.with(Hands.of(List.of(taught), Set.of()));
+    String told = PlanDefaults.loss(HANDBOOK.routine("scroll-and-ring"), all).value();
+    MadeAgain again =
+        MadeAgain.of(book.state(), all.forJob("a", book.entries()), Map.of(), UnitStyle.METRIC);
+    assertThat(again.wish()).containsEntry(WishKeys.USUAL_LOSS, told);
+    assertThat(told).isNotEqualTo("5 %");
+    assertThat(again.carries()).anyMatch(each -> each.startsWith("A loss of " + told));
   }
 
   @Test

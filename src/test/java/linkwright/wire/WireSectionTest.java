@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import linkwright.quantity.Gauge;
 import linkwright.quantity.Read;
+import linkwright.quantity.UnitStyle;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -133,6 +134,67 @@ class WireSectionTest {
               Read.bad(
                   "“rond” is not a section. Did you mean round?"
                       + " Write round, square, half-round or strip."));
+    }
+  }
+
+  @Nested
+  class WrittenWithItsSection {
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "half-round 2 mm x 1 mm | HALF_ROUND | 2 | 1",
+          "D 2 mm | HALF_ROUND | 2 | 1",
+          "2 mm half round | HALF_ROUND | 2 | 1",
+          "square 1.5 mm | SQUARE | 1.5 | 1.5",
+          "strip 3 x 1 mm | STRIP | 3 | 1",
+          "3 x 1 mm strip | STRIP | 3 | 1",
+          "round 0.9 mm | ROUND | 0.9 | 0.9",
+          "0.9 mm | ROUND | 0.9 | 0.9",
+        })
+    void isReadByItsWordBeforeOrAfter(
+        String typed, Section section, double width, double thickness) {
+      WireSection wire = WireSection.read(typed).orThrow();
+      assertThat(wire.isLike(new WireSection(section, width, thickness))).as("%s", wire).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {"0.9 mm", "square 1.5 mm", "half-round 2 mm x 1 mm", "strip 3 mm x 1 mm"})
+    void isSaidAsItIsReadBack(String typed) {
+      assertThat(WireSection.read(typed).orThrow().said(UnitStyle.METRIC)).isEqualTo(typed);
+    }
+
+    @Test
+    void isNotTakenAsHalfRoundWhereItIsThickerThanHalfItsWidth() {
+      assertThat(WireSection.read("half-round 2 mm x 1.004 mm").orThrow().thicknessMm())
+          .isEqualTo(1);
+      assertThat(WireSection.read("half-round 1 mm x 2 mm"))
+          .isEqualTo(
+              Read.bad(
+                  "Half-round wire is at most half as thick as it is wide: width first, then"
+                      + " thickness, as in half-round 2 mm x 1 mm."));
+      assertThat(WireSection.read(Section.HALF_ROUND, "2 mm x 1.01 mm").isGood()).isFalse();
+    }
+  }
+
+  @Nested
+  class BesideAnother {
+    private final WireSection strip = WireSection.strip(3, 1);
+
+    @Test
+    void isTheSameToHalfAThousandthOfAMillimetre() {
+      assertThat(strip.isLike(WireSection.strip(3.0004, 1))).isTrue();
+      assertThat(strip.isLike(WireSection.strip(3, 0.9996))).isTrue();
+      assertThat(strip.isLike(WireSection.strip(3.0006, 1))).isFalse();
+      assertThat(strip.isLike(WireSection.strip(3, 1.0006))).isFalse();
+      assertThat(WireSection.round(1).isLike(new WireSection(Section.SQUARE, 1, 1))).isFalse();
+    }
+
+    @Test
+    void ofAnotherThicknessKeepsItsShape() {
+      assertThat(strip.asThickAs(0.5)).isEqualTo(WireSection.strip(1.5, 0.5));
+      assertThat(WireSection.round(0.9).asThickAs(1.2)).isEqualTo(WireSection.round(1.2));
     }
   }
 }

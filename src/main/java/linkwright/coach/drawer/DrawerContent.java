@@ -60,7 +60,11 @@ public record DrawerContent(UnitStyle units) {
                 lines,
                 at));
     drawer.lots().forEach(lot -> wanted(lot, jobs).ifPresent(parts::add));
-    MetalAccount.of(drawer, reference).forEach(account -> parts.add(account(account)));
+    List<MetalAccount> accounts = MetalAccount.of(drawer, reference);
+    accounts.forEach(account -> parts.add(account(account)));
+    accounts.stream()
+        .filter(account -> account.atBenchG() >= LEAST_G)
+        .forEach(account -> parts.add(Prose.stop(atClosed(account))));
     drawer.lots().stream()
         .filter(lot -> lot.lengthMm().orElse(0) < 0)
         .forEach(
@@ -100,6 +104,14 @@ public record DrawerContent(UnitStyle units) {
                 + " left."));
   }
 
+  private String atClosed(MetalAccount account) {
+    return units.mass(account.atBenchG())
+        + " of "
+        + account.metal()
+        + " was still at the bench when its job was closed, and nothing says where it went. Open"
+        + " the job again, give it back or weigh it in, and close it.";
+  }
+
   private String mass(OptionalDouble grams) {
     return grams.isPresent() ? units.mass(grams.getAsDouble()) : NONE;
   }
@@ -116,6 +128,7 @@ public record DrawerContent(UnitStyle units) {
     line(lines, account, "soldered scrap", account.solderedG());
     line(lines, account, "filings", account.filingsG());
     line(lines, account, "sweeps", account.sweepsG());
+    line(lines, account, "at closed jobs, not told", account.atBenchG());
     line(lines, account, "lost", account.lostG());
     line(lines, account, "missed by the scale", account.missedG());
     line(lines, account, "back, in no lot", account.looseG());

@@ -2,7 +2,6 @@ package linkwright.coach.form;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Set;
 import linkwright.job.PriceList;
 import linkwright.quantity.Decimals;
 import linkwright.quantity.Read;
@@ -10,18 +9,10 @@ import linkwright.quantity.Share;
 
 /** The user's price figures as they are typed and shown. */
 public final class PriceWords {
-  private static final Set<String> SHARES =
-      Set.of(
-          PriceList.SCRAP_CREDIT,
-          PriceList.FILINGS_CREDIT,
-          PriceList.OVERHEAD,
-          PriceList.MARGIN,
-          PriceList.TAX);
-
   private PriceWords() {}
 
   public static boolean isShare(String name) {
-    return SHARES.contains(name);
+    return PriceList.isShare(name);
   }
 
   public static String label(String name) {

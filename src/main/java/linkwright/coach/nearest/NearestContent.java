@@ -81,6 +81,8 @@ final class NearestContent {
   }
 
   private static String stands(ChainChoice choice, Plan plan, UnitStyle units) {
-    return units.roundedBy(choice.lengthMm(), plan.plusMinusMm()) + " with " + choice.saysWithLinks(units);
+    return units.roundedBy(choice.lengthMm(), plan.plusMinusMm())
+        + " with "
+        + choice.saysWithLinks(units);
   }
 }

@@ -94,7 +94,10 @@ public final class NearestPlace implements Place {
     wish.values().removeIf(String::isBlank);
     double doubt = job.standing().counted().plan().map(Plan::plusMinusMm).orElse(0.0);
     String told =
-        "Planned with " + choice.saysWithLinks(units) + ": " + units.roundedBy(choice.lengthMm(), doubt);
+        "Planned with "
+            + choice.saysWithLinks(units)
+            + ": "
+            + units.roundedBy(choice.lengthMm(), doubt);
     Map<String, String> typed = job.drafts().getOrDefault(DRAFT, Map.of());
     if (typed.isEmpty()) {
       return Turn.keep(

@@ -10,6 +10,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
+import linkwright.coach.form.PriceWords;
 import linkwright.job.Sourced;
 import linkwright.link.Formed;
 import linkwright.plan.ChainWish;
@@ -27,6 +28,7 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.routine.TradeWords;
 import linkwright.standing.HeldFormers;
+import linkwright.standing.JobPrices;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
 
@@ -80,11 +82,17 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
                   || (formers && HeldFigures.isFormer(key))) {
                 String since = today.isEmpty() ? "" : "; today it would be " + inUnits(today);
                 rows.add(
-                    row(key.replace('-', ' '), inUnits(value.value()))
+                    row(called(key), inUnits(value.value()))
                         .remark(SourceWords.of(value.from()) + since));
               }
             });
     return rows;
+  }
+
+  private static String called(String key) {
+    return key.startsWith(JobPrices.KEY)
+        ? PriceWords.label(key.substring(JobPrices.KEY.length()))
+        : key.replace('-', ' ');
   }
 
   /** Lengths as they are held, in the units that are shown. */
@@ -236,12 +244,19 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
                         .remark(
                             "if it is cut so and what is over goes to what falls short, links"
                                 + " first")));
-    wire.links().forEach(bar -> rows.add(row(length(bar.usedUp() ? bar.mm() : bar.leftMm()), pieces(plan, bar))));
+    wire.links()
+        .forEach(
+            bar ->
+                rows.add(row(length(bar.usedUp() ? bar.mm() : bar.leftMm()), pieces(plan, bar))));
     wire.rings()
         .ifPresent(
             bars ->
                 bars.forEach(
-                    bar -> rows.add(row(length(bar.usedUp() ? bar.mm() : bar.leftMm()) + " (rings)", pieces(plan, bar)))));
+                    bar ->
+                        rows.add(
+                            row(
+                                length(bar.usedUp() ? bar.mm() : bar.leftMm()) + " (rings)",
+                                pieces(plan, bar)))));
     return rows;
   }
 

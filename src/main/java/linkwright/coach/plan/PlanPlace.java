@@ -126,9 +126,7 @@ public final class PlanPlace implements Place {
     Optional<Form> asking = Asking.first(form, questions);
     if (asking.isPresent()) {
       return Turn.to(
-          model
-              .with(held.typed(asking.get(), typed))
-              .trouble(Asking.sentence(questions)));
+          model.with(held.typed(asking.get(), typed)).trouble(Asking.sentence(questions)));
     }
     Map<String, String> wish = new LinkedHashMap<>();
     form.texts()

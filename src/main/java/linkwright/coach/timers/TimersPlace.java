@@ -30,6 +30,7 @@ import linkwright.quantity.Span;
 public final class TimersPlace implements Place {
   private static final String WAITS_AGAIN = "it waits again";
   private static final String OVER = "the wait is over";
+  private static final String WHY_HINT = "left and right, or your own words";
   private static final String TAKEN_OVER = "taken over by a colleague";
   private static final String MISTAKE = "begun by mistake";
 
@@ -127,7 +128,7 @@ public final class TimersPlace implements Place {
   private static Form why(Model model, JobWait wait) {
     TimerRun timer = wait.run();
     Field reason =
-        Field.choice("why", "why", "", "in your own words", wait.isWatch() ? STAYS : SOONER)
+        Field.choice("why", "why", "", WHY_HINT, wait.isWatch() ? STAYS : SOONER)
             .whole()
             .helped("Why it ends before its time. It stands in the book beside the wait.");
     return Drafting.resumed(
@@ -140,7 +141,12 @@ public final class TimersPlace implements Place {
                 ? List.of(reason)
                 : List.of(
                     reason,
-                    Field.choice("then", "then", "", "which of the two", List.of(WAITS_AGAIN, OVER))
+                    Field.choice(
+                            "then",
+                            "then",
+                            "",
+                            WAITS_AGAIN + ", or " + OVER,
+                            List.of(WAITS_AGAIN, OVER))
                         .helped(
                             "What was begun by mistake waits again, as if it had not been in;"
                                 + " what is done goes on."))));

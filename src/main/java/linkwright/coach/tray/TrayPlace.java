@@ -47,6 +47,20 @@ public final class TrayPlace implements Place {
         : Turn.with(there, new Effect.ShutBook(), new Effect.ReadTray());
   }
 
+  /** The same with the jobs as they stand now; where one is chosen, it stays the one. */
+  public static Model listed(Model model, List<TrayJob> jobs) {
+    Model now = model.withTray(jobs);
+    if (!(model.held() instanceof TrayHeld held)) {
+      return now;
+    }
+    List<String> slugs = shown(now).stream().map(TrayJob::slug).toList();
+    return chosen(model)
+        .map(job -> slugs.indexOf(job.slug()))
+        .filter(line -> line >= 0)
+        .map(line -> now.with(held.at(line, held.form())))
+        .orElse(now);
+  }
+
   @Override
   public List<Act> allActs() {
     return List.of(

@@ -67,7 +67,7 @@ public final class WeighPlace implements Place {
         new ArrayList<>(
             closed(model)
                 ? List.of(Act.REOPEN, Act.MAKE_AGAIN)
-                : List.of(Act.WEIGH, Act.WEIGH_OUT, Act.PRICE, Act.HOURS, Act.CLOSE));
+                : List.of(Act.WEIGH, Act.CLOSE, Act.WEIGH_OUT, Act.PRICE, Act.HOURS));
     if (TypedBefore.any(model)) {
       acts.add(Act.KEEP_FOR_ALL);
     }

@@ -137,7 +137,7 @@ public record MadeAgain(
 
     void chain(Plan plan, Standing standing, JobState state, Handbook handbook) {
       rings(plan);
-      loss(standing, state);
+      loss(standing, state, handbook);
       CountedPlan typed = CountedPlan.ofTyped(wish, state, handbook);
       String metal = plan.wish().metal().id();
       inAnotherMetal = typed.wish().filter(now -> !now.metal().id().equals(metal)).isPresent();
@@ -236,14 +236,28 @@ public record MadeAgain(
       return oval.isPresent() ? ", squeezed to " + units.typed(oval.getAsDouble()) : "";
     }
 
-    /** The loss believed after the run, where one was made. */
-    private void loss(Standing standing, JobState state) {
+    /**
+     * The loss that a new plan reckons with, that run among all her books; where no book tells of
+     * any, the loss believed after the run.
+     */
+    private void loss(Standing standing, JobState state, Handbook handbook) {
       StillToDo links = standing.left().get(PieceKind.LINK);
       int scrapped = state.piles().of(PieceKind.LINK).scrapped();
       if (links != null && links.good() + scrapped > 0) {
-        String share = Decimals.upTo(100 * links.lossShare(), 1) + " %";
+        Handbook next = handbook.forJob("", List.of());
+        boolean taught = next.hands().lossShare(PieceKind.LINK).isPresent();
+        String share =
+            taught
+                ? PlanDefaults.loss(handbook.routine(state.course().routine()), next).value()
+                : Decimals.upTo(100 * links.lossShare(), 1) + " %";
         take(WishKeys.USUAL_LOSS, share);
-        carries.add("A loss of " + share + " to reckon with, habit and that run together.");
+        carries.add(
+            "A loss of "
+                + share
+                + " to reckon with, "
+                + (taught
+                    ? "as every new plan does: that run among all jobs that count."
+                    : "habit and that run together."));
       }
     }
 

@@ -181,8 +181,7 @@ public final class ChainChoices {
     changed.putAll(change);
     return CountedPlan.ofTyped(changed, state, handbook)
         .plan()
-        .map(other -> new ChainChoice(
-            way, what, sizeMm, other.links(), other.lengthMm(), change));
+        .map(other -> new ChainChoice(way, what, sizeMm, other.links(), other.lengthMm(), change));
   }
 
   private static double rounded(double mm, double stepMm) {
