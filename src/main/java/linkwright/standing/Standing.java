@@ -348,8 +348,7 @@ public record Standing(
             .orElse(0.0);
     Map<PieceKind, WorkAhead> ahead = new HashMap<>();
     left.forEach(
-        (kind, todo) ->
-            ahead.put(kind, WorkAhead.of(todo, state.piles().of(kind), usualLoss)));
+        (kind, todo) -> ahead.put(kind, WorkAhead.of(todo, state.piles().of(kind), usualLoss)));
     return ahead;
   }
 
@@ -365,12 +364,7 @@ public record Standing(
             .map(
                 known ->
                     Forecast.workLeft(
-                        known,
-                        state,
-                        ahead,
-                        redos.perJoint(),
-                        hands,
-                        Fineness.of(counted.wish())))
+                        known, state, ahead, redos.perJoint(), hands, Fineness.of(counted.wish())))
             .orElse(List.of()),
         state.times());
   }
