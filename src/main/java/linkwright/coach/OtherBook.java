@@ -59,13 +59,16 @@ final class OtherBook {
   private static Optional<Effect> next(Model model, String tried, BenchFact.HotWorkSaid said) {
     String of = said.of().isEmpty() ? tried : said.of();
     List<String> books = new ArrayList<>();
-    Optional<String> own =
-        model.job().filter(job -> !job.lookOnly() && !closed(job)).map(OpenJob::slug);
-    own.ifPresent(books::add);
-    model.bench().others().stream()
-        .filter(book -> !book.closed() && !book.heldElsewhere())
-        .map(BenchBook::slug)
-        .forEach(books::add);
+    Optional<OpenJob> own = model.job().filter(job -> !job.lookOnly());
+    // A closed book takes it too where no other can: hot work is no figure of its job.
+    for (boolean closed : List.of(false, true)) {
+      own.filter(job -> job.state().course().closed() == closed)
+          .ifPresent(job -> books.add(job.slug()));
+      model.bench().others().stream()
+          .filter(book -> book.closed() == closed && !book.heldElsewhere())
+          .map(BenchBook::slug)
+          .forEach(books::add);
+    }
     books.remove(of);
     // What was tried before is not in front of what was tried last.
     List<String> left = books.subList(books.indexOf(tried) + 1, books.size());
@@ -77,12 +80,8 @@ final class OtherBook {
         .findFirst()
         .map(
             slug ->
-                own.filter(slug::equals).isPresent()
+                own.filter(job -> job.slug().equals(slug)).isPresent()
                     ? new Effect.KeepFacts(facts)
                     : new Effect.KeepElsewhere(slug, facts));
-  }
-
-  private static boolean closed(OpenJob job) {
-    return job.state().course().closed();
   }
 }

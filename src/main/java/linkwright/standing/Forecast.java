@@ -18,11 +18,12 @@ import linkwright.routine.StepId;
 /**
  * Hours still to go, with their spread.
  *
- * <p>For each step: pieces still to come to it, spares too ({@link WorkAhead}), × seconds per piece. Seconds per piece are this
- * job's own, sittings' time in the step over pieces that came through, drawn towards the routine's
- * usual time as if {@value #USUAL_WEIGHT} pieces had been timed at it. The spread of one piece's
- * time is taken as half of it (from memory: hand work of this kind varies so); of n pieces it is
- * the root of the sum, to which the doubt of the mean itself is added.
+ * <p>For each step: pieces still to come to it, spares too ({@link WorkAhead}), × seconds per
+ * piece. Seconds per piece are this job's own, sittings' time in the step over pieces that came
+ * through, drawn towards the routine's usual time as if {@value #USUAL_WEIGHT} pieces had been
+ * timed at it. The spread of one piece's time is taken as half of it (from memory: hand work of
+ * this kind varies so); of n pieces it is the root of the sum, to which the doubt of the mean
+ * itself is added.
  *
  * @param seconds seconds to go
  * @param spread one standard deviation of it, s

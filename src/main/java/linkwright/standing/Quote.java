@@ -158,8 +158,7 @@ public record Quote(
   }
 
   private static WorkAhead all(int wanted, int toCut, PieceKind kind, JobState fresh, Plan plan) {
-    return new WorkAhead(
-        wanted, toCut, false, fresh.piles().of(kind), plan.wish().usualLoss());
+    return new WorkAhead(wanted, toCut, false, fresh.piles().of(kind), plan.wish().usualLoss());
   }
 
   private static JobState fresh(JobState state, Handbook handbook) {

@@ -16,8 +16,7 @@ import linkwright.yield.OnTheWay;
  */
 record WorkAhead(int wanted, int toCut, boolean enough, Pile pile, double usualLoss) {
   static WorkAhead of(StillToDo left, Pile pile, double usualLoss) {
-    return new WorkAhead(
-        left.wanted(), left.toCutOrAsMany(), left.more() == 0, pile, usualLoss);
+    return new WorkAhead(left.wanted(), left.toCutOrAsMany(), left.more() == 0, pile, usualLoss);
   }
 
   /** Pieces expected at that stage, 0 or more. */

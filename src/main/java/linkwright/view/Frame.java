@@ -133,8 +133,10 @@ final class Frame {
   }
 
   private static String wait(Canvas canvas, WaitShown wait, int room) {
-    String whose = wait.job().isEmpty() ? "" : ", " + wait.job();
-    String name = Text.cut(wait.name() + whose, room, canvas.glyphs().cutMark());
+    String mark = canvas.glyphs().cutMark();
+    // Whose it is comes first: a pickle has the same name in every job.
+    String whose = wait.job().isEmpty() ? "" : Text.cut(wait.job(), room / 2, mark) + ": ";
+    String name = whose + Text.cut(wait.name(), room - Text.width(whose), mark);
     return wait.due() ? " " + name + " is due " : name + " " + wait.left();
   }
 

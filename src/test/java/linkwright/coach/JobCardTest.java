@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.coach.bench.BenchAsk;
+import linkwright.coach.bench.BenchHeld;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
@@ -60,10 +62,26 @@ class JobCardTest {
   }
 
   @Test
+  void that_says_nothing_of_a_mark_has_it_asked_before_anything_is_heated_for_one() {
+    Bencher bench = Bencher.withTheDemo().press("enter").goTo("mark").seeCautions();
+    assertThat(bench.model().held()).isInstanceOf(BenchHeld.class);
+    assertThat(((BenchHeld) bench.model().held()).ask()).isInstanceOf(BenchAsk.Passing.class);
+    bench.press("space").seeCautions();
+    assertThat(bench.at().step().id().word()).isEqualTo("finish");
+    assertThat(bench.entered(BenchFact.StepSkipped.class)).last().asString().contains("no mark");
+    assertThat(bench.entered(Fact.TimerStarted.class)).isEmpty();
+    bench.goTo("mark").press("1");
+    assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());
+    bench.press("space");
+    assertThat(bench.model().hotWork().lit()).as("it is made: the torch first").isPresent();
+    assertThat(((BenchHeld) bench.model().held()).ask()).isEqualTo(new BenchAsk.Nothing());
+  }
+
+  @Test
   void whose_job_has_no_mark_is_not_led_to_the_step_that_strikes_it() {
     Bencher bench = Bencher.withTheDemo().press("enter").goTo("mark");
     int at = bench.at().number();
-    bench.press("esc", "d", "n");
+    bench.press("1", "esc", "d", "n");
     for (int field = 0; field < JobCard.KEYS.size() - 1; field++) {
       bench.press("down");
     }

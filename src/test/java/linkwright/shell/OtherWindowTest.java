@@ -208,4 +208,19 @@ class OtherWindowTest {
     hook.press("esc", "b", "space");
     assertThat(hook.model.job().orElseThrow().slug()).isEqualTo("anklet");
   }
+
+  @Test
+  void where_the_only_open_job_is_the_others_it_is_said_in_a_closed_book() {
+    hook.press("esc", "i", "c", "ctrl-k", "ctrl-k");
+    assertThat(hook.model.job().orElseThrow().state().course().closed()).isTrue();
+    anklet.until(Act.LIT);
+    anklet.press("space");
+    pass(Duration.ofSeconds(4));
+    assertThat(hook.model.hotWork().lit()).isPresent();
+    hook.press("!", "space");
+    assertThat(hook.model.hotWork().open()).isFalse();
+    pass(Duration.ofSeconds(4));
+    assertThat(anklet.model.hotWork().open()).isFalse();
+    assertThat(anklet.model.watch()).isPresent();
+  }
 }

@@ -16,6 +16,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.content.Table;
+import linkwright.coach.content.WaitShown;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
@@ -172,9 +173,13 @@ final class WalkPage {
   List<String> nextWaits() {
     List<String> said = said();
     return page.nextWaits().stream()
-        .filter(wait -> said.stream().noneMatch(line -> line.contains(wait.name())))
+        .filter(wait -> said.stream().noneMatch(line -> says(line, wait)))
         .flatMap(wait -> plain().waiting(wait).stream())
         .toList();
+  }
+
+  private static boolean says(String line, WaitShown wait) {
+    return line.contains(wait.name()) && line.contains(wait.job());
   }
 
   /** What an empty line does, in words. */

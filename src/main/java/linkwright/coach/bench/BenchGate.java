@@ -58,7 +58,16 @@ final class BenchGate {
           .map(target -> jump(plain, open.get(), target))
           .orElseGet(() -> Turn.to(plain));
     }
-    return inBook ? Turn.to(model.with(BenchScreens.kept(screen))) : open(model, step);
+    if (!inBook) {
+      return open(model, step);
+    }
+    Optional<BenchAsk> marked =
+        caution(model).isPresent() ? Optional.empty() : BenchPassing.marked(model, open.get());
+    return Turn.to(
+        model.with(
+            marked
+                .map(ask -> BenchScreens.asking(screen, ask))
+                .orElseGet(() -> BenchScreens.kept(screen))));
   }
 
   /** Opens the step so many further on. */

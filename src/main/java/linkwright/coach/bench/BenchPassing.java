@@ -15,7 +15,9 @@ import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Again;
 import linkwright.job.BenchFact;
+import linkwright.job.Entry;
 import linkwright.job.Fact;
+import linkwright.job.JobCard;
 import linkwright.job.Trials;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
@@ -108,6 +110,28 @@ final class BenchPassing {
     String why = told.substring(0, 1).toLowerCase(Locale.ROOT) + told.substring(1);
     Fact skipped = new BenchFact.StepSkipped(at.step().id(), why);
     return Optional.of(new BenchAsk.Passing(told, there, Optional.empty(), List.of(skipped)));
+  }
+
+  /**
+   * Whether a mark is due is asked as its step opens, where the job card says nothing of it; empty
+   * at any other step, and once something was done there.
+   */
+  static Optional<BenchAsk> marked(Model model, AtBench at) {
+    OpenJob job = model.job().orElseThrow();
+    List<Entry> entries = job.entries();
+    Fact last = entries.get(entries.size() - 1).fact();
+    boolean opened = last instanceof Fact.StepOpened || last instanceof Fact.CautionSeen;
+    boolean marks = at.step().detail().when().words().containsKey("mark");
+    StepId step = at.step().id();
+    return opened && marks && job.state().card().of(JobCard.MARK).isBlank()
+        ? Optional.of(
+            new BenchAsk.Passing(
+                "Is a fineness mark due, by the law of your place or as ordered? The job card says"
+                    + " nothing of it",
+                "it is due: this step",
+                Optional.of(step),
+                List.of(new BenchFact.StepSkipped(step, "no mark is due"))))
+        : Optional.empty();
   }
 
   /** What is entered of steps that are passed on the way to a later one. */

@@ -81,8 +81,15 @@ public final class BenchPlace implements Place {
       }
       return acts;
     }
-    if (screen.ask() instanceof BenchAsk.Passing) {
-      return List.of(Act.PASS_ON, Act.LEAVE_QUESTION, Act.TO_PILES);
+    if (screen.ask() instanceof BenchAsk.Passing passing) {
+      List<Act> acts = new ArrayList<>(List.of(Act.PASS_ON, Act.LEAVE_QUESTION, Act.TO_PILES));
+      if (AtBench.of(model)
+          .filter(at -> passing.back().equals(Optional.of(at.step().id())))
+          .isPresent()) {
+        // It is about this step, and asked as that opens: nobody is kept here by it.
+        acts.addAll(List.of(Act.NEXT_STEP, Act.PREVIOUS_STEP));
+      }
+      return acts;
     }
     if (screen.ask() instanceof BenchAsk.WhenAgain) {
       return List.of(Act.AGAIN_NOW, Act.LEAVE_QUESTION, Act.TO_PILES);

@@ -54,11 +54,23 @@ public record Page(
     away = Set.copyOf(away);
   }
 
-  /** What is told everywhere: the fire watch while it runs, and the other wait that ends first. */
+  /**
+   * What is told everywhere: the fire watch while it runs, and the other wait that ends first. Of
+   * two by one name the open job's own stands before another's, unless that is due alone.
+   */
   public List<WaitShown> nextWaits() {
-    return Stream.of(true, false)
-        .flatMap(watch -> waits.stream().filter(wait -> wait.watch() == watch).limit(1))
+    Optional<WaitShown> next = waits.stream().filter(wait -> !wait.watch()).findFirst();
+    return Stream.concat(
+            waits.stream().filter(WaitShown::watch).limit(1),
+            next.map(wait -> own(wait).orElse(wait)).stream())
         .toList();
+  }
+
+  private Optional<WaitShown> own(WaitShown next) {
+    return waits.stream()
+        .filter(wait -> wait.job().isEmpty() && !wait.watch())
+        .filter(wait -> wait.name().equals(next.name()) && wait.due() == next.due())
+        .findFirst();
   }
 
   /**
