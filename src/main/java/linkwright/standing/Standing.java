@@ -233,7 +233,7 @@ public record Standing(
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook);
     Forecast toDo =
-        hours(ahead(left, counted, state), state, routine, redos, handbook.hands(), counted);
+        hours(WorkAhead.of(left, counted, state), state, routine, redos, handbook.hands(), counted);
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
     Map<PieceKind, StillToDo> told = new LinkedHashMap<>(left);
     if (state.course().closed()) {
@@ -336,20 +336,6 @@ public record Standing(
         plan.wish().usualLoss(),
         plan.wish().confidence(),
         stock.canCut(piece, eachMm, plan.wish()));
-  }
-
-  private static Map<PieceKind, WorkAhead> ahead(
-      Map<PieceKind, StillToDo> left, CountedPlan counted, JobState state) {
-    double usualLoss =
-        counted
-            .plan()
-            .map(plan -> plan.wish().usualLoss())
-            .or(() -> counted.part().map(PartPlan::usualLoss))
-            .orElse(0.0);
-    Map<PieceKind, WorkAhead> ahead = new HashMap<>();
-    left.forEach(
-        (kind, todo) -> ahead.put(kind, WorkAhead.of(todo, state.piles().of(kind), usualLoss)));
-    return ahead;
   }
 
   private static Forecast hours(

@@ -1,6 +1,11 @@
 package linkwright.standing;
 
+import java.util.HashMap;
+import java.util.Map;
+import linkwright.job.JobState;
 import linkwright.job.Pile;
+import linkwright.plan.PartPlan;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 import linkwright.yield.OnTheWay;
 
@@ -15,8 +20,26 @@ import linkwright.yield.OnTheWay;
  * @param usualLoss the share usually lost, 0 to 1
  */
 record WorkAhead(int wanted, int toCut, boolean enough, Pile pile, double usualLoss) {
-  static WorkAhead of(StillToDo left, Pile pile, double usualLoss) {
-    return new WorkAhead(left.wanted(), left.toCutOrAsMany(), left.more() == 0, pile, usualLoss);
+  static Map<PieceKind, WorkAhead> of(
+      Map<PieceKind, StillToDo> left, CountedPlan counted, JobState state) {
+    double usualLoss =
+        counted
+            .plan()
+            .map(plan -> plan.wish().usualLoss())
+            .or(() -> counted.part().map(PartPlan::usualLoss))
+            .orElse(0.0);
+    Map<PieceKind, WorkAhead> ahead = new HashMap<>();
+    left.forEach(
+        (kind, todo) ->
+            ahead.put(
+                kind,
+                new WorkAhead(
+                    todo.wanted(),
+                    todo.toCutOrAsMany(),
+                    todo.more() == 0,
+                    state.piles().of(kind),
+                    usualLoss)));
+    return ahead;
   }
 
   /** Pieces expected at that stage, 0 or more. */

@@ -21,8 +21,8 @@ import linkwright.routine.PieceKind;
 import linkwright.routine.TradeWords;
 import linkwright.routine.Wording;
 import linkwright.standing.Handbook;
-import linkwright.standing.HandsInMetal;
 import linkwright.standing.PlanDefaults;
+import linkwright.standing.again.HandsInMetal;
 
 /**
  * What the books taught: bending by metal, losses and redos by stage, time by stage, the pickle,
