@@ -185,6 +185,7 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
         new RowReading(file, table, TALLIES, List.of("piece", "stage", "count"), there);
     Map<PieceKind, List<Stage>> stages = handbook.stages().of(state.course().routine());
     Tallied tallied = new Tallied(state, handbook.stages());
+    Map<PieceKind, Integer> cut = new HashMap<>();
     for (CsvTable.CsvRow row : rows.fresh(table)) {
       List<String> kinds = stages.keySet().stream().map(PieceKind::id).toList();
       Optional<PieceKind> kind = rows.word(row, "piece", kinds).map(PieceKind::new);
@@ -213,15 +214,16 @@ public record TakenIn(List<Fact> facts, List<Problem> problems, int known, List<
             begins && said.what().equals(THROUGH) && !again
                 ? begun(kind.get(), said, standing)
                 : tally(kind.get(), stage.get(), back.get(), said, row.of("reason"));
+        if (fact instanceof Fact.WireCut wire) {
+          Questions.ofCut(wire, cut.getOrDefault(wire.piece(), 0), standing, tallied.wire(), units)
+              .values()
+              .forEach(each -> rows.ask(row, each));
+          cut.merge(wire.piece(), wire.count(), Integer::sum);
+        }
         tallied
             .after(fact, kind.get(), stage.get(), said)
             .ifPresent(sentence -> rows.wrong(row, "count", () -> sentence));
         rows.add(row, fact);
-        if (fact instanceof Fact.WireCut) {
-          Questions.ofCut(count.get(), kind.get(), standing, units)
-              .values()
-              .forEach(each -> rows.ask(row, each));
-        }
       }
     }
     return rows.taken();

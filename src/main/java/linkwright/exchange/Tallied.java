@@ -7,6 +7,7 @@ import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.job.StagesByKind;
+import linkwright.job.WireLedger;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
 
@@ -22,6 +23,11 @@ final class Tallied {
   Tallied(JobState state, StagesByKind stages) {
     this.state = state;
     this.stages = stages;
+  }
+
+  /** The wire as the rows so far leave it. */
+  WireLedger wire() {
+    return state.wire();
   }
 
   /** Counts the row's entry; answers with what is wrong, if the pieces are not there. */

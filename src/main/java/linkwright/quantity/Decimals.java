@@ -115,6 +115,11 @@ public final class Decimals {
     return value >= 100 ? roundedBy(value, value / 10) : upTo(value, places);
   }
 
+  /** Of a hundred so many, with so many decimals: a share without its sign. */
+  public static String ofHundred(double share, int places) {
+    return fixed(100 * share, places);
+  }
+
   /**
    * A share as a percentage, with at most so many decimals.
    *

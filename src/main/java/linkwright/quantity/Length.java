@@ -44,7 +44,12 @@ public record Length(double mm) {
   public static Read<Length> readWire(String typed) {
     return WrittenGauge.read(typed)
         .map(gauge -> gauge.map(Length::new))
-        .orElseGet(() -> readSize(typed).flatMap(length -> asThickness(length, typed)));
+        .orElseGet(() -> readThickness(typed));
+  }
+
+  /** Reads how thick a wire is, one of its two sizes: a length that any wire may have. */
+  public static Read<Length> readThickness(String typed) {
+    return readSize(typed).flatMap(length -> asThickness(length, typed));
   }
 
   /** Refuses what is as thick as no wire, and asks after the unit if another would make it one. */

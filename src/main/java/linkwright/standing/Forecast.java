@@ -1,13 +1,13 @@
 package linkwright.standing;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToIntFunction;
 import linkwright.hands.Fineness;
 import linkwright.hands.Hands;
 import linkwright.hands.Pace;
 import linkwright.job.JobState;
-import linkwright.job.Pile;
 import linkwright.job.TimeSheet;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
@@ -18,11 +18,12 @@ import linkwright.routine.StepId;
 /**
  * Hours still to go, with their spread.
  *
- * <p>For each step: pieces still to come through × seconds per piece. Seconds per piece are this
- * job's own, sittings' time in the step over pieces that came through, drawn towards the routine's
- * usual time as if {@value #USUAL_WEIGHT} pieces had been timed at it. The spread of one piece's
- * time is taken as half of it (from memory: hand work of this kind varies so); of n pieces it is
- * the root of the sum, to which the doubt of the mean itself is added.
+ * <p>For each step: pieces still to come to it, spares too ({@link WorkAhead}), × seconds per
+ * piece. Seconds per piece are this job's own, sittings' time in the step over pieces that came
+ * through, drawn towards the routine's usual time as if {@value #USUAL_WEIGHT} pieces had been
+ * timed at it. The spread of one piece's time is taken as half of it (from memory: hand work of
+ * this kind varies so); of n pieces it is the root of the sum, to which the doubt of the mean
+ * itself is added.
  *
  * @param seconds seconds to go
  * @param spread one standard deviation of it, s
@@ -108,21 +109,21 @@ public record Forecast(double seconds, double spread, boolean learned) {
    *
    * @param routine the routine
    * @param state the job
-   * @param wantedOf kind of piece → pieces the chain takes
+   * @param ahead kind of piece → what is ahead of it
    * @param redosPerJoint how often a joint is made again before it holds
    * @param hands how long it took her before; where she never did it the routine says what is usual
    * @param fineness how much longer a piece of this chain's wire takes
    */
-  public static List<Work> workLeft(
+  static List<Work> workLeft(
       Routine routine,
       JobState state,
-      ToIntFunction<PieceKind> wantedOf,
+      Map<PieceKind, WorkAhead> ahead,
       double redosPerJoint,
       Hands hands,
       Fineness fineness) {
     return routine.steps().stream()
         .filter(step -> step.usualSeconds().isPresent())
-        .map(step -> left(step, state, wantedOf, redosPerJoint, hands, fineness))
+        .map(step -> left(step, state, ahead, redosPerJoint, hands, fineness))
         .filter(work -> work.pieces() > 0)
         .toList();
   }
@@ -130,7 +131,7 @@ public record Forecast(double seconds, double spread, boolean learned) {
   private static Work left(
       Step step,
       JobState state,
-      ToIntFunction<PieceKind> wantedOf,
+      Map<PieceKind, WorkAhead> ahead,
       double redosPerJoint,
       Hands hands,
       Fineness fineness) {
@@ -143,9 +144,10 @@ public record Forecast(double seconds, double spread, boolean learned) {
       return new Work(step.id(), done ? 0 : 1, usual, true, hers.isPresent());
     }
     PieceKind piece = step.stage().keySet().iterator().next();
-    Pile pile = state.piles().of(piece);
-    int come = pile.atOrPast(step.stage().get(piece));
-    int left = Math.max(0, wantedOf.applyAsInt(piece) - come);
+    double left =
+        Optional.ofNullable(ahead.get(piece))
+            .map(pieces -> pieces.through(step.stage().get(piece)))
+            .orElse(0.0);
     boolean batch = step.counts() == StepCounting.BATCH;
     boolean joint = step.stage().get(piece).makesAJoint();
     double again = joint && !batch ? left * redosPerJoint : 0;

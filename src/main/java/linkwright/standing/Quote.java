@@ -138,10 +138,15 @@ public record Quote(
             .filter(step -> step.part() == RoutinePart.TRIAL || step.part() == RoutinePart.SAMPLE)
             .map(Step::id)
             .collect(Collectors.toSet());
+    JobState fresh = fresh(state, handbook);
     return Forecast.workLeft(
                 routine,
-                fresh(state, handbook),
-                piece -> PieceKind.RING.equals(piece) ? plan.allRings() : plan.links(),
+                fresh,
+                Map.of(
+                    PieceKind.LINK,
+                    all(plan.links(), plan.blanksToCut(), PieceKind.LINK, fresh, plan),
+                    PieceKind.RING,
+                    all(plan.allRings(), plan.allRingsToCut(), PieceKind.RING, fresh, plan)),
                 redosPerJoint,
                 handbook.hands(),
                 Fineness.of(Optional.of(plan.wish())))
@@ -150,6 +155,10 @@ public record Quote(
             .mapToDouble(each -> Forecast.wholeSeconds(each, state))
             .sum()
         / SECONDS_PER_HOUR;
+  }
+
+  private static WorkAhead all(int wanted, int toCut, PieceKind kind, JobState fresh, Plan plan) {
+    return new WorkAhead(wanted, toCut, false, fresh.piles().of(kind), plan.wish().usualLoss());
   }
 
   private static JobState fresh(JobState state, Handbook handbook) {

@@ -233,7 +233,7 @@ public record Standing(
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook);
     Forecast toDo =
-        hours(left, state, routine, redos, handbook.hands(), Fineness.of(counted.wish()));
+        hours(WorkAhead.of(left, counted, state), state, routine, redos, handbook.hands(), counted);
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
     Map<PieceKind, StillToDo> told = new LinkedHashMap<>(left);
     if (state.course().closed()) {
@@ -339,23 +339,18 @@ public record Standing(
   }
 
   private static Forecast hours(
-      Map<PieceKind, StillToDo> left,
+      Map<PieceKind, WorkAhead> ahead,
       JobState state,
       Optional<Routine> routine,
       Redos redos,
       Hands hands,
-      Fineness fineness) {
+      CountedPlan counted) {
     return Forecast.of(
         routine
             .map(
                 known ->
                     Forecast.workLeft(
-                        known,
-                        state,
-                        piece -> left.containsKey(piece) ? left.get(piece).wanted() : 0,
-                        redos.perJoint(),
-                        hands,
-                        fineness))
+                        known, state, ahead, redos.perJoint(), hands, Fineness.of(counted.wish())))
             .orElse(List.of()),
         state.times());
   }

@@ -167,7 +167,7 @@ public record StillToDo(
   }
 
   /** Where a piece is judged, of its stages; none before the first that one can be lost at. */
-  private static int judged(Pile pile) {
+  static int judged(Pile pile) {
     List<Stage> stages = pile.stages();
     return stages.contains(JUDGED) ? stages.indexOf(JUDGED) : stages.size() - 1;
   }
@@ -191,7 +191,7 @@ public record StillToDo(
   }
 
   /** Where the pieces in work are; empty where they are not judged on the way. */
-  private static Optional<OnTheWay> onTheWay(Pile pile, double usualLoss, int inWork) {
+  static Optional<OnTheWay> onTheWay(Pile pile, double usualLoss, int inWork) {
     int judged = judged(pile);
     if (judged < 1) {
       return Optional.empty();

@@ -227,7 +227,7 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
               + section.word()
               + ". Write its width and its thickness, as in 3 mm x 1 mm.");
     }
-    Read<Length> thickness = Length.readSize(sides[1]);
+    Read<Length> thickness = Length.readThickness(sides[1]);
     Read<Length> width = Length.readSize(sides[0]);
     if (!width.isGood() && sides[0].matches("[\\d.,/ ]+")) {
       // 3 x 1 mm: one unit serves both.

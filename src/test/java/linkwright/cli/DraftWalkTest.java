@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -74,5 +75,35 @@ class DraftWalkTest {
     Files.writeString(draft, "format: 1\nforms: {plan");
     assertThat(walk("esc", "quit")).contains("Not all that was typed and not entered can be read");
     assertThat(draft).hasContent("format: 1\nforms: {plan");
+  }
+
+  private String asked(String... answers) {
+    List<String> lines =
+        new ArrayList<>(
+            List.of(
+                "metal: sterling",
+                "thickness: 0.9 mm",
+                "link pattern: scroll",
+                "link length: 14 mm",
+                "link width: 5.6 mm",
+                "ring inside: 3 mm",
+                "usual loss: 60 %",
+                "="));
+    lines.addAll(List.of(answers));
+    return walk(lines.toArray(String[]::new));
+  }
+
+  @Test
+  void no_to_what_is_asked_keeps_nothing_and_says_how_to_go_on() {
+    assertThat(asked("no", "?", "usual loss: 6 %", "=", "quit"))
+        .contains("60 of a hundred links scrapped as a rule?", "Keep it once more if it is so.")
+        .contains("Nothing is kept. Set it right", "60 %")
+        .contains("The plan is kept.")
+        .doesNotContain("“no”");
+  }
+
+  @Test
+  void yes_to_what_is_asked_keeps_it() {
+    assertThat(asked("yes", "quit")).contains("The plan is kept.").doesNotContain("“yes”");
   }
 }

@@ -60,6 +60,31 @@ class TakenInAsAtBenchTest {
   }
 
   @Test
+  void each_row_that_was_cut_is_asked_about_beside_those_before_it() {
+    Bencher bench = bench();
+    int can = bench.job().standing().left().get(PieceKind.LINK).canCut();
+    assertThat(asked(bench, "link,cut,through," + can + "\n")).isEmpty();
+    assertThat(asked(bench, "link,cut,through," + (can - 2) + "\nlink,cut,through,5\n"))
+        .containsExactly("Line 3: 5 more, where the wire on hand then gives 2?");
+    assertThat(asked(bench, "ring,cut,through,40\nlink,cut,through," + can + "\n"))
+        .singleElement()
+        .asString()
+        .startsWith("Line 3: " + can + ", where the wire on hand gives ");
+  }
+
+  private static List<String> asked(Bencher bench, String rows) {
+    return TakenIn.job(
+            "rows.csv",
+            CsvTable.read("rows.csv", "piece,stage,what,count\n" + rows),
+            bench.entries(),
+            bench.state(),
+            bench.job().standing(),
+            bench.model().handbook(),
+            UnitStyle.METRIC)
+        .asked();
+  }
+
+  @Test
   void links_and_rings_leave_as_much_wire_and_as_good_a_chance() {
     Bencher counted = bench();
     counted.press("enter").goTo(cutting(counted, PieceKind.LINK)).type("7").press("space");

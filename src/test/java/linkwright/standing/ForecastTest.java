@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.job.Fact;
+import linkwright.job.Pile;
 import linkwright.job.TimeSheet;
+import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import linkwright.routine.StepId;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -98,6 +101,47 @@ class ForecastTest {
     assertThat(known.spread()).isPositive().isLessThan(unknown.spread());
     // By hand: one piece varies by 90 s; 20·90² + (20·90)²/33 = 260 182, its root is 510.08.
     assertThat(known.spread()).isCloseTo(510.08, Offset.offset(0.005));
+  }
+
+  private static double hours(String loss) {
+    JobBook book =
+        JobBook.scroll(
+            Wishes.common().with(WishKeys.USUAL_LOSS, loss).with(WishKeys.STOCK, "9 m").texts());
+    return book.standing().jobHours().orElseThrow().hours();
+  }
+
+  @Test
+  void the_more_is_usually_lost_the_more_blanks_are_worked_and_the_longer_it_takes() {
+    assertThat(hours("20 %")).isGreaterThan(1.1 * hours("6 %"));
+    assertThat(hours("60 %")).isGreaterThan(1.5 * hours("20 %"));
+  }
+
+  /**
+   * Of 20 blanks 60 % are usually lost: half of that when they are judged, the rest alike at the
+   * annealing, forming, soldering and pickling before it, 7.5 % each of all (the choice of {@code
+   * LossOnTheWay}).
+   */
+  @Test
+  void a_spare_is_worked_at_every_stage_until_it_is_lost() {
+    Pile none = JobBook.scroll(Wishes.common().texts()).state().piles().of(PieceKind.LINK);
+    WorkAhead ahead = new WorkAhead(8, 20, false, none, 0.6);
+    for (int i = 0; i < 5; i++) {
+      Stage stage = none.stages().get(i + 1);
+      assertThat(ahead.through(stage)).as(stage.toString()).isCloseTo(20 * (1 - 0.075 * i), EXACT);
+    }
+    assertThat(ahead.through(none.stages().get(0))).isEqualTo(20);
+    assertThat(ahead.through(Stage.JOINED)).as("only what the chain takes is joined").isEqualTo(8);
+  }
+
+  @Test
+  void a_piece_on_its_way_has_only_the_stages_before_it_and_none_where_enough_came_good() {
+    JobBook book = JobBook.scroll(Wishes.common().texts());
+    book.enter(new Fact.WireCut(PieceKind.LINK, 5, 38));
+    Pile five = book.state().piles().of(PieceKind.LINK);
+    WorkAhead ahead = new WorkAhead(5, 2, false, five, 0);
+    assertThat(ahead.through(five.stages().get(0))).isEqualTo(2);
+    assertThat(ahead.through(five.stages().get(1))).isEqualTo(7);
+    assertThat(new WorkAhead(5, 2, true, five, 0).through(five.stages().get(1))).isZero();
   }
 
   @Test

@@ -34,6 +34,16 @@ class WireSectionTest {
     }
 
     @Test
+    void ofStripAndHalfRoundIsAsThickAsAnyWireMayBe() {
+      for (String typed : new String[] {"strip 80 mm x 31 cm", "half-round 200 mm x 50 mm"}) {
+        assertThat(((Read.Bad<WireSection>) WireSection.read(typed)).sentence())
+            .as(typed)
+            .contains("is thicker than any wire is");
+      }
+      assertThat(WireSection.read("strip 80 mm x 3 mm").isGood()).isTrue();
+    }
+
+    @Test
     void makesStripOpenAtItsOwnLoad() {
       // Two hinges' moment by hand: 124 MPa x 0.125 mm³ over half of 3 + 0.5 mm.
       assertThat(Strength.buttedN(WireSection.strip(2, 0.5), 3, 124))

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Offered;
@@ -35,6 +36,7 @@ final class FormTalk {
   private final WalkCoach coach;
   private final FieldTelling telling;
   private final Set<String> told = new HashSet<>();
+  private boolean asksIfSo;
 
   FormTalk(WalkLines lines, WalkCoach coach) {
     this.lines = lines;
@@ -129,6 +131,11 @@ final class FormTalk {
       } else if (typed.equals(KEEP) || (whole && typed.isEmpty())) {
         open = new ArrayList<>(keep().orElse(List.of()));
         at = 0;
+      } else if (asksIfSo && typed.matches("(?i)no?") && !isChoice(typed, open, at)) {
+        lines.say("Nothing is kept. Set it right as in “name: value”; esc leaves the form.");
+      } else if (asksIfSo && typed.matches("(?i)y(es)?") && !isChoice(typed, open, at)) {
+        open = new ArrayList<>(keep().orElse(List.of()));
+        at = 0;
       } else if (told(typed, whole ? Optional.empty() : Optional.of(open.get(at)))) {
         // It was answered, and is no value.
       } else if (!whole && typed.matches("\".+\"")) {
@@ -153,6 +160,13 @@ final class FormTalk {
       }
     }
     return true;
+  }
+
+  /** Whether the field that is asked for can be set to that word. */
+  private boolean isChoice(String typed, List<Integer> open, int at) {
+    return at < open.size()
+        && form().orElseThrow().fields().get(open.get(at)).choices().stream()
+            .anyMatch(each -> each.id().equalsIgnoreCase(typed));
   }
 
   /** Answers what is asked of a field: of the one in front, or of the one named. */
@@ -248,7 +262,9 @@ final class FormTalk {
     if (form.isEmpty()) {
       return Optional.empty();
     }
-    lines.sayAll(coach.takeTold());
+    List<String> said = coach.takeTold();
+    lines.sayAll(said);
+    asksIfSo = said.stream().anyMatch(each -> each.contains(Asking.ONCE_MORE));
     List<Field> fields = form.get().fields();
     List<Integer> wrong =
         all(form.get()).stream().filter(i -> fields.get(i).trouble().isPresent()).toList();
@@ -309,6 +325,7 @@ final class FormTalk {
       return true;
     }
     String text = typed.equals(EMPTY) ? "" : typed;
+    asksIfSo = false;
     coach.field(index);
     String before = form().orElseThrow().fields().get(index).text();
     if (!before.equals(text)) {

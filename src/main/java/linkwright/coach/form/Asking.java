@@ -24,8 +24,11 @@ public final class Asking {
     return put ? Optional.empty() : Optional.of(form.withTroubles(questions));
   }
 
+  /** Ends what is told beneath a form that asks. */
+  public static final String ONCE_MORE = "Keep it once more if it is so.";
+
   /** What is told beneath the form that asks. */
   public static String sentence(Map<String, String> questions) {
-    return questions.values().iterator().next() + " Keep it once more if it is so.";
+    return questions.values().iterator().next() + " " + ONCE_MORE;
   }
 }

@@ -21,8 +21,8 @@ import linkwright.routine.PieceKind;
 import linkwright.routine.TradeWords;
 import linkwright.routine.Wording;
 import linkwright.standing.Handbook;
-import linkwright.standing.HandsInMetal;
 import linkwright.standing.PlanDefaults;
+import linkwright.standing.again.HandsInMetal;
 
 /**
  * What the books taught: bending by metal, losses and redos by stage, time by stage, the pickle,
@@ -95,16 +95,16 @@ public record HandsContent(Handbook handbook, Settings settings) {
           Table.Line.of(
               one.metal().name() + ", " + one.temper().word(),
               units.stress(one.stressMpa(), one.stressSpreadMpa()),
-              Decimals.fixed(100 * one.clearanceShare(), 1)
+              Decimals.ofHundred(one.clearanceShare(), 1)
                   + " ± "
-                  + Decimals.fixed(100 * one.clearanceSpread(), 1)
+                  + Decimals.ofHundred(one.clearanceSpread(), 1)
                   + " %",
               units.length(one.lostMm()) + " ± " + units.length(one.lostSpreadMm()),
               Decimals.fixed(one.turnDeg(), 0)
                   + " ± "
                   + Decimals.fixed(one.turnSpreadDeg(), 0)
                   + "°",
-              Decimals.fixed(100 * one.scatterShare(), 0) + " %"));
+              Decimals.ofHundred(one.scatterShare(), 0) + " %"));
     }
     return new Table(
         List.of(
@@ -129,13 +129,13 @@ public record HandsContent(Handbook handbook, Settings settings) {
                           "Of "
                               + kind
                               + "s "
-                              + Decimals.fixed(100 * share, 1)
+                              + Decimals.ofHundred(share, 1)
                               + " % were scrapped"
                               + hands.redoShare(kind).stream()
                                   .mapToObj(
                                       again ->
                                           ", and of a hundred tries "
-                                              + Decimals.fixed(100 * again, 0)
+                                              + Decimals.ofHundred(again, 0)
                                               + " went back to be redone")
                                   .findFirst()
                                   .orElse("")

@@ -15,6 +15,7 @@ import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.coach.form.PriceWords;
 import linkwright.coach.kernel.Clock;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Handbook;
 import linkwright.standing.typed.TypedTwice;
@@ -149,7 +150,7 @@ public record OwnBenchContent(UnitStyle units, LocalDate today) {
                     rows,
                     PriceWords.label(name),
                     PriceWords.isShare(name)
-                        ? PriceWords.plain(100 * value) + " %"
+                        ? Decimals.percent(value, 4)
                         : PriceWords.plain(value) + " " + money));
   }
 
@@ -159,6 +160,6 @@ public record OwnBenchContent(UnitStyle units, LocalDate today) {
             say(
                 rows,
                 stage.equals("all") ? label : label + ", " + stage,
-                PriceWords.plain(100 * share) + " %"));
+                Decimals.percent(share, 4)));
   }
 }

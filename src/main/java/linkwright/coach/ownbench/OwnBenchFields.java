@@ -11,6 +11,7 @@ import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
 import linkwright.coach.form.PriceWords;
 import linkwright.job.PriceList;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 
 /** Her bench as a form; each field is known by its key in the file. */
@@ -106,7 +107,7 @@ final class OwnBenchFields {
                 "losses.all",
                 "usual loss",
                 bench.losses().containsKey("all")
-                    ? PriceWords.plain(100 * bench.losses().get("all")) + " %"
+                    ? Decimals.percent(bench.losses().get("all"), 4)
                     : "",
                 "pieces scrapped, 5 %")
             .takes(Measure.SHARE, units)
@@ -130,7 +131,7 @@ final class OwnBenchFields {
     Double value = bench.prices().others().get(name);
     return value == null
         ? ""
-        : PriceWords.isShare(name) ? PriceWords.plain(100 * value) + " %" : PriceWords.plain(value);
+        : PriceWords.isShare(name) ? Decimals.percent(value, 4) : PriceWords.plain(value);
   }
 
   private static String sizes(Map<String, Double> mm, UnitStyle units) {

@@ -28,6 +28,7 @@ import linkwright.job.Accounts;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.job.PriceList;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.ClosedFigures;
 import linkwright.standing.JobPrices;
@@ -164,7 +165,7 @@ public final class WeighPlace implements Place {
           !known.containsKey(name)
               ? ""
               : PriceWords.isShare(name)
-                  ? PriceWords.plain(100 * known.get(name)) + " %"
+                  ? Decimals.percent(known.get(name), 4)
                   : PriceWords.plain(known.get(name));
       Measure measure = PriceWords.isShare(name) ? Measure.SHARE : Measure.NUMBER;
       fields.add(

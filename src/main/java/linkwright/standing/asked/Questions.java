@@ -10,6 +10,7 @@ import linkwright.fit.Fit;
 import linkwright.fit.Misfit;
 import linkwright.job.Fact;
 import linkwright.job.Fact.TestPieceTried;
+import linkwright.job.WireLedger;
 import linkwright.plan.Plan;
 import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
@@ -22,6 +23,7 @@ import linkwright.standing.JobTraits;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 import linkwright.standing.TestPieces;
+import linkwright.standing.stock.StockLeft;
 
 /**
  * What is out of reason is asked before it is kept: field → the question. Nothing is refused by it;
@@ -253,21 +255,55 @@ public final class Questions {
     return questions.asked;
   }
 
+  /**
+   * What is asked of so many pieces that are cut after others of the same table.
+   *
+   * @param before pieces of the kind in the rows before
+   * @param ledger the wire as those rows leave it
+   */
+  public static Map<String, String> ofCut(
+      Fact.WireCut cut, int before, Standing standing, WireLedger ledger, UnitStyle units) {
+    Questions questions = new Questions(units);
+    standing
+        .counted()
+        .plan()
+        .ifPresent(
+            plan ->
+                questions.cut(
+                    cut.count(),
+                    before,
+                    cut.piece(),
+                    standing,
+                    StockLeft.of(Optional.of(plan), ledger)
+                        .canCut(cut.piece(), cut.eachMm(), plan.wish())));
+    return questions.asked;
+  }
+
+  private void cut(int count, int before, PieceKind piece, Standing standing, int canCut) {
+    StillToDo left = standing.left().get(piece);
+    int wanted = left == null ? MANY_PIECES : Math.max(1, left.wanted());
+    int most = FAR_COUNT * wanted;
+    ask(
+        standing.wireKnown() && left != null && count > canCut,
+        "count",
+        count
+            + (before > 0 ? " more" : "")
+            + ", where the wire on hand "
+            + (before > 0 ? "then gives " : "gives ")
+            + canCut
+            + "?");
+    ask(
+        before <= most && before + count > most,
+        "count",
+        before + count + " " + piece.many() + " cut, where the chain takes " + wanted + "?");
+  }
+
   /** What is asked of so many pieces before they are entered as cut. */
   public static Map<String, String> ofCut(
       int count, PieceKind piece, Standing standing, UnitStyle units) {
     Questions questions = new Questions(units);
     StillToDo left = standing.left().get(piece);
-    int wanted = left == null ? MANY_PIECES : Math.max(1, left.wanted());
-    boolean wire = standing.wireKnown() && left != null && count > left.canCut();
-    questions.ask(
-        wire,
-        "count",
-        count + ", where the wire on hand gives " + (left == null ? 0 : left.canCut()) + "?");
-    questions.ask(
-        count > FAR_COUNT * wanted,
-        "count",
-        count + " " + piece.many() + " cut, where the chain takes " + wanted + "?");
+    questions.cut(count, 0, piece, standing, left == null ? 0 : left.canCut());
     return questions.asked;
   }
 

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.standing.again;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +9,7 @@ import linkwright.hands.Hands;
 import linkwright.hands.TaughtJob;
 import linkwright.reference.Metal;
 import linkwright.reference.Temper;
+import linkwright.standing.Handbook;
 
 /**
  * How the hands that work here bend one metal, each number with one standard deviation.
