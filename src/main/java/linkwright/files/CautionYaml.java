@@ -8,6 +8,7 @@ import linkwright.files.yaml.YamlFields;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.routine.Hazard;
+import linkwright.routine.StudyQuestion;
 import linkwright.routine.When;
 
 /** A safety card from its file. What it must say is for the routine room's checks. */
@@ -33,6 +34,7 @@ final class CautionYaml {
     String source = from.textOrEmpty("source");
     String defers = from.textOrEmpty("defers");
     When when = DetailYaml.when(from);
+    List<StudyQuestion> questions = DetailYaml.questions(from);
     if (from.sound()) {
       Caution caution =
           new Caution(
@@ -47,7 +49,8 @@ final class CautionYaml {
               wear,
               source,
               defers,
-              when);
+              when,
+              questions);
       shelves.cautions().put(id, caution, from, "caution");
     }
   }

@@ -112,7 +112,7 @@ final class DetailYaml {
     return loop;
   }
 
-  private static List<StudyQuestion> questions(YamlFields from) {
+  static List<StudyQuestion> questions(YamlFields from) {
     return from.groups("questions", "a question").stream()
         .map(
             each -> {

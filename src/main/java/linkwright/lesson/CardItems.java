@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import linkwright.routine.Caution;
 import linkwright.routine.Routine;
 import linkwright.routine.StepId;
+import linkwright.routine.StudyQuestion;
 
 /** What can be asked of the cautions that a routine names: what not to do, and what helps. */
 final class CardItems {
@@ -55,7 +56,40 @@ final class CardItems {
     return cards.stream().sorted(Comparator.comparing(card -> !met.contains(card.id()))).toList();
   }
 
+  /** Its own questions; of a card that has none what stands in it, beside other work's. */
   private void card(Caution card) {
+    if (hasItsOwn(card)) {
+      own(card);
+    } else {
+      besideOthers(card);
+    }
+  }
+
+  /** Whether it asks for itself, among answers that are about the same danger. */
+  static boolean hasItsOwn(Caution card) {
+    return card.questions().stream().anyMatch(asked -> asked.answers().size() > WrongAnswers.WRONG);
+  }
+
+  private void own(Caution card) {
+    for (int i = 0; i < card.questions().size(); i++) {
+      StudyQuestion asked = card.questions().get(i);
+      List<String> answers = asked.answers();
+      if (answers.size() > WrongAnswers.WRONG) {
+        items.add(
+            new Item.TextItem(
+                "card/" + card.id() + "/own/" + i,
+                Topic.CARD,
+                StepId.NONE,
+                card.id(),
+                card.title() + ". " + asked.asks(),
+                answers.get(0),
+                answers.subList(1, answers.size()),
+                asked.why().isEmpty() ? card.shortLine() : asked.why()));
+      }
+    }
+  }
+
+  private void besideOthers(Caution card) {
     List<Caution> apart =
         metFirst(CautionsElsewhere.apart(card, routine, cautions, stems), routine);
     List<String> others =

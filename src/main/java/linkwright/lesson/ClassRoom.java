@@ -47,7 +47,7 @@ public record ClassRoom(
    * @param lesson the lesson of one of those times
    */
   public record Missed(String item, int times, int misses, String lesson) {
-    private static final Pattern SAFETY = Pattern.compile(".*/(danger|card)/.*");
+    private static final Pattern SAFETY = Pattern.compile("(.*/danger|card)/.*");
 
     /** The same and once more, of another lesson or of one that is counted. */
     Missed and(boolean another) {

@@ -33,6 +33,7 @@ public sealed interface Item
    * One whose right answer is a text, among others of its kind.
    *
    * @param pool answers that are likely and wrong; at least three
+   * @param subject what it is about: the question, and the title of its card
    */
   record TextItem(
       String id,
@@ -42,17 +43,31 @@ public sealed interface Item
       String asks,
       String right,
       List<String> pool,
-      String after)
+      String after,
+      String subject)
       implements Item {
     public TextItem {
       pool = List.copyOf(pool);
+    }
+
+    /** One that is about what it asks and nothing besides. */
+    TextItem(
+        String id,
+        Topic topic,
+        StepId step,
+        String caution,
+        String asks,
+        String right,
+        List<String> pool,
+        String after) {
+      this(id, topic, step, caution, asks, right, pool, after, asks);
     }
 
     @Override
     public Asked draw(long seed, UnitStyle units) {
       Chance chance = new Chance(seed);
       return Asked.shuffled(
-          asks, right, WrongAnswers.three(asks, right, pool, chance), after, chance);
+          asks, right, WrongAnswers.three(subject, right, pool, chance), after, chance);
     }
   }
 

@@ -29,9 +29,7 @@ public record Lesson(
   /** After so many misses nothing new is taken up: asking on teaches no more today. */
   public static final int ENOUGH = 12;
 
-  /**
-   * So often missed in a lesson an item rests till the next day; a caution comes twice as often.
-   */
+  /** So often missed in a lesson an item rests till the next day; a caution never does. */
   static final int TRIES = 3;
 
   public Lesson {
@@ -76,8 +74,7 @@ public record Lesson(
 
   /** Whether it was missed so often here that it rests till the next day. */
   private boolean rests(String id) {
-    int most = item(id).filter(item -> !item.caution().isEmpty()).isPresent() ? 2 * TRIES : TRIES;
-    return missesOf(id) >= most;
+    return missesOf(id) >= TRIES && item(id).filter(Lesson::isOfCaution).isEmpty();
   }
 
   /** When an item that was just missed comes back. */
@@ -87,12 +84,16 @@ public record Lesson(
     ANOTHER_DAY
   }
 
-  /** When that one, just missed, comes back. */
+  /** When that one, just missed, comes back: a caution before anything else, till it is right. */
   public Back back(Item item) {
-    if (rests(item.id())) {
-      return Back.ANOTHER_DAY;
+    if (isOfCaution(item)) {
+      return Back.AT_ONCE;
     }
-    return item.caution().isEmpty() || learnt.restsNow(item.id()) ? Back.LATER : Back.AT_ONCE;
+    return rests(item.id()) ? Back.ANOTHER_DAY : Back.LATER;
+  }
+
+  private static boolean isOfCaution(Item item) {
+    return !item.caution().isEmpty();
   }
 
   /** Whether so much was missed here that nothing new is taken up today. */

@@ -155,7 +155,7 @@ public final class QuestionBank {
             .filter(text -> !COVERS_HER.matcher(text).find())
             .filter(text -> !isOfGas(text) || !isOfGas(step.doText()))
             .toList();
-    boolean met = !firsts.add(card.id());
+    boolean met = CardItems.hasItsOwn(card) || !firsts.add(card.id());
     for (int i = 0; i < card.doList().size() && !met; i++) {
       met =
           isOfTheStep(step, card.doList().get(i))
@@ -350,14 +350,18 @@ public final class QuestionBank {
       List<String> texts,
       String after,
       boolean hidden) {
+    String subject = caution.isEmpty() ? asks : asks + " " + cautions.get(caution).title();
     List<String> pool =
         hidden
-            ? WrongAnswers.nearest(asks, right, texts, stems)
+            ? WrongAnswers.nearest(subject, right, texts, stems)
             : texts.stream().distinct().filter(text -> !text.equals(right)).toList();
     boolean asked =
-        hidden ? WrongAnswers.hides(asks, right, pool, stems) : pool.size() >= WrongAnswers.WRONG;
+        hidden
+            ? WrongAnswers.hides(subject, right, pool, stems)
+            : pool.size() >= WrongAnswers.WRONG;
     if (!right.isBlank() && asked) {
-      items.add(new Item.TextItem(id(name), topic, step, caution, asks, right, pool, after));
+      items.add(
+          new Item.TextItem(id(name), topic, step, caution, asks, right, pool, after, subject));
       return true;
     }
     return false;

@@ -44,24 +44,6 @@ public record Recall(Map<String, List<Answer>> items, int gapDays) {
     return answers(item).stream().anyMatch(answer -> !answer.right());
   }
 
-  /** So many misses in a row, and reading on helps no more for now. */
-  private static final int IN_A_ROW = 3;
-
-  /** Whether it was just missed for the third time in a row on a day, or for the sixth. */
-  public boolean restsNow(String item) {
-    List<Answer> all = answers(item);
-    int row = 0;
-    for (int i = all.size() - 1; i >= 0; i--) {
-      boolean counts =
-          !all.get(i).right() && all.get(i).day().equals(all.get(all.size() - 1).day());
-      if (!counts) {
-        break;
-      }
-      row++;
-    }
-    return row > 0 && row % IN_A_ROW == 0;
-  }
-
   /** Whether it is known: right on three days since it was last wrong, a gap between each. */
   public boolean known(String item) {
     return daysRight(item) >= DAYS_RIGHT;

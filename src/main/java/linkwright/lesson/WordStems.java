@@ -9,7 +9,13 @@ import java.util.Set;
 /** The words of texts without their endings, each text taken apart once. */
 final class WordStems {
   private static final int LONGEST = 5;
-  private static final int SHORTEST_WORD = 4;
+  private static final int SHORTEST_WORD = 3;
+
+  /** Words that stand in any sentence: two texts that have them in common say nothing alike. */
+  private static final Set<String> SMALL =
+      Set.of(
+          "the", "and", "not", "for", "you", "has", "was", "its", "are", "but", "all", "any", "one",
+          "own", "how", "who", "her", "she", "may", "can", "yet", "too", "out", "off");
 
   private final Map<String, Set<String>> known = new HashMap<>();
 
@@ -25,7 +31,10 @@ final class WordStems {
     for (int i = 0; i <= text.length(); i++) {
       if (i == text.length() || !Character.isLetter(text.charAt(i))) {
         if (i - from >= SHORTEST_WORD) {
-          stems.add(text.substring(from, Math.min(i, from + LONGEST)).toLowerCase(Locale.ROOT));
+          String stem = text.substring(from, Math.min(i, from + LONGEST)).toLowerCase(Locale.ROOT);
+          if (!SMALL.contains(stem)) {
+            stems.add(stem);
+          }
         }
         from = i + 1;
       }

@@ -20,6 +20,7 @@ import java.util.Set;
  * @param source where the advice comes from, or that it is common practice
  * @param defers the sentence that puts local rules, the maker's sheet and licensed practice first
  * @param when the jobs it is meant for
+ * @param questions what a student is asked of it: wrong answers are of the same danger
  */
 public record Caution(
     String id,
@@ -33,7 +34,8 @@ public record Caution(
     List<Gear> wear,
     String source,
     String defers,
-    When when) {
+    When when,
+    List<StudyQuestion> questions) {
   public Caution {
     EnumSet<Hazard> ordered = EnumSet.noneOf(Hazard.class);
     ordered.addAll(covers);
@@ -42,5 +44,6 @@ public record Caution(
     doNot = List.copyOf(doNot);
     ifItGoesWrong = List.copyOf(ifItGoesWrong);
     wear = List.copyOf(wear);
+    questions = List.copyOf(questions);
   }
 }

@@ -1,6 +1,7 @@
 package linkwright.routine;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -9,6 +10,9 @@ import java.util.stream.Stream;
 public final class CautionChecks {
   /** ISO 7010 codes: warning, mandatory, prohibition, emergency, fire; then three digits. */
   private static final Pattern SIGN = Pattern.compile("[WMPEF]\\d{3}");
+
+  /** The right one and three beside it. */
+  private static final int FEWEST_ANSWERS = 4;
 
   private static final List<Function<Caution, Stream<Finding>>> ALL =
       List.of(
@@ -24,8 +28,8 @@ public final class CautionChecks {
                   caution.defers(),
                   "defers",
                   "The caution \"%s\" does not put local rules first.",
-                  "Write under defers that local rules, the maker's sheet and licensed practice come"
-                      + " first.",
+                  "Write under defers that local rules, the maker's sheet and licensed practice"
+                      + " come first.",
                   caution),
           caution ->
               absent(
@@ -48,7 +52,8 @@ public final class CautionChecks {
                   "The caution \"%s\" does not say what to do.",
                   "Write it as a list under do.",
                   caution),
-          CautionChecks::signs);
+          CautionChecks::signs,
+          CautionChecks::questions);
 
   private CautionChecks() {}
 
@@ -62,6 +67,17 @@ public final class CautionChecks {
     return text.isBlank()
         ? Stream.of(Finding.ofFile(key, wrong.formatted(caution.id()), expected))
         : Stream.empty();
+  }
+
+  private static Stream<Finding> questions(Caution caution) {
+    return caution.questions().stream()
+        .filter(asked -> Set.copyOf(asked.answers()).size() < FEWEST_ANSWERS)
+        .map(
+            asked ->
+                Finding.ofFile(
+                    "questions",
+                    "The question \"%s\" leaves no choice.".formatted(asked.asks()),
+                    "Give the right answer first, then three wrong ones or more, each another."));
   }
 
   private static Stream<Finding> signs(Caution caution) {

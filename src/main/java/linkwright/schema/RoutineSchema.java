@@ -63,6 +63,7 @@ final class RoutineSchema {
         .some("source", text())
         .some("defers", text())
         .some("when", when())
+        .some("questions", questions())
         .file("caution", "A caution: a safety card tied to what a step does");
   }
 

@@ -117,8 +117,12 @@ public record Standing(
     return JobState.replay(book, handbook.stages());
   }
 
-  /** Where none is made for a pattern: with rings between the links, and without. */
-  private static final List<String> USUAL_ROUTINES = List.of("scroll-and-ring", "figure-of-eight");
+  /**
+   * Where none is made for a pattern, then where several are for nothing but round links: with
+   * rings between the links, and without.
+   */
+  private static final List<String> USUAL_ROUTINES =
+      List.of("scroll-and-ring", "figure-of-eight", "round-cable", "loop-in-loop");
 
   /**
    * The routine that makes chain of the wish's pattern, in repeats of as many links, and, of
@@ -136,8 +140,16 @@ public record Standing(
     return joined.stream()
         .filter(known -> known.patterns().contains(pattern))
         .filter(known -> repeats(known, texts, handbook))
-        .min(Comparator.comparingInt(known -> known.patterns().size()))
-        .or(() -> joined.stream().filter(known -> USUAL_ROUTINES.contains(known.id())).findFirst());
+        .min(
+            Comparator.<Routine>comparingInt(known -> known.patterns().size())
+                .thenComparing(known -> !USUAL_ROUTINES.contains(known.id())))
+        .or(() -> usual(joined));
+  }
+
+  private static Optional<Routine> usual(List<Routine> joined) {
+    return joined.stream()
+        .filter(known -> USUAL_ROUTINES.contains(known.id()))
+        .min(Comparator.comparingInt(known -> USUAL_ROUTINES.indexOf(known.id())));
   }
 
   private static boolean repeats(Routine routine, Map<String, String> texts, Handbook handbook) {

@@ -122,7 +122,8 @@ public final class Apprentice {
         List.of(new Gear("M004", "eye protection")),
         "common practice, no source",
         "Local rules come first.",
-        When.ALWAYS);
+        When.ALWAYS,
+        List.of());
   }
 
   /** Opens the book as it stands, with lines whose check failed. */

@@ -105,6 +105,17 @@ class DrawerPlaceTest {
   }
 
   @Test
+  void where_a_plan_lacks_wire_the_drawer_that_has_some_or_none_is_named() {
+    Map<String, String> lacking = Map.of("wire", "1.2 mm", "stock", "100 mm");
+    Apprentice bench = withLots(Apprentice.withAJob(lacking));
+    assertThat(bench.window(180, 120).press("p").shown())
+        .contains("wire to buy", "The drawer has 2 m of wire of 1.2 mm, in “march”");
+    Apprentice other = withLots(Apprentice.withAJob(Map.of("wire", "1 mm", "stock", "100 mm")));
+    assertThat(other.window(180, 120).press("p").shown())
+        .contains("The drawer has none of wire of 1 mm.");
+  }
+
+  @Test
   void more_solder_than_is_left_is_told() {
     Apprentice bench = withLots(Apprentice.withAJob(Map.of()));
     bench.press("w", "s", "down").type("21 g").press("ctrl-k");

@@ -208,6 +208,7 @@ final class Shipped {
         wear,
         (String) m.get("source"),
         (String) m.get("defers"),
-        when((Map<String, List<String>>) m.get("when")));
+        when((Map<String, List<String>>) m.get("when")),
+        List.of());
   }
 }

@@ -37,10 +37,15 @@ class ClassRoomTest {
             missed(0, "rope/1", "rope/look/draw"),
             missed(1, "rope/1", "rope/next/draw"),
             missed(2, "rope/1", "rope/next/draw"),
-            missed(3, "rope/1", "rope/danger/draw/cutting-wire"));
+            missed(3, "rope/1", "rope/danger/draw/cutting-wire"),
+            missed(4, "rope/1", "card/pickle/own/0"));
     assertThat(ClassRoom.worst(List.of(seat("a", one))))
         .extracting(ClassRoom.Missed::item)
-        .containsExactly("rope/danger/draw/cutting-wire", "rope/next/draw", "rope/look/draw");
+        .containsExactly(
+            "card/pickle/own/0",
+            "rope/danger/draw/cutting-wire",
+            "rope/next/draw",
+            "rope/look/draw");
   }
 
   private static Learner.QuestionPut missed(int at, String lesson, String item) {

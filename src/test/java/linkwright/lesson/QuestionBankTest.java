@@ -7,17 +7,22 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
+import linkwright.routine.StudyQuestion;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -196,6 +201,31 @@ class QuestionBankTest {
     assertThat(kinds.values()).allMatch(times -> times <= 2);
   }
 
+  /** Their wrong answers are the card's own too, of the same danger, as many and as long. */
+  @Test
+  void each_shipped_card_asks_of_its_own_and_hides_the_right_answer_among_its_like() {
+    WordStems stems = new WordStems();
+    List<String> bare = new ArrayList<>();
+    for (Caution card : SHIPPED.cautions().values()) {
+      assertThat(card.questions()).as(card.id()).isNotEmpty();
+      for (StudyQuestion asked : card.questions()) {
+        String asks = card.title() + ". " + asked.asks();
+        List<String> wrong = asked.answers().subList(1, asked.answers().size());
+        if (!WrongAnswers.hides(asks, asked.answers().get(0), wrong, stems)) {
+          bare.add(card.id() + ": " + asked.asks());
+        }
+      }
+    }
+    assertThat(bare).isEmpty();
+    for (Routine routine : routines().toList()) {
+      assertThat(bank(routine))
+          .filteredOn(item -> item.topic() == Topic.CARD)
+          .extracting(Item::id)
+          .isNotEmpty()
+          .allMatch(id -> id.contains("/own/"));
+    }
+  }
+
   @Test
   void new_numbers_are_no_new_question() {
     Routine chain = SHIPPED.routines().get("scroll-and-ring");
@@ -226,6 +256,40 @@ class QuestionBankTest {
     GUESSERS.put("the only one with a word of the question", QuestionBankTest::onlyOne);
     GUESSERS.put("largest", (asks, all) -> most(all, text -> (int) (1000 * number(text))));
     GUESSERS.put("smallest", (asks, all) -> most(all, text -> -(int) (1000 * number(text))));
+  }
+
+  /** Ways to guess by what the question is about: its step, its card → the number of an answer. */
+  private static final Map<String, BiFunction<String, List<String>, Integer>> BY_SUBJECT =
+      Map.of(
+          "words of question, step and card, three letters and more",
+          (about, all) -> most(all, text -> inCommon(about, text, 3)),
+          "words of question, step and card, two letters and more",
+          (about, all) -> most(all, text -> inCommon(about, text, 2)),
+          "beginnings of words of question, step and card",
+          (about, all) ->
+              most(all, text -> WordStems.shared(WordStems.taken(about), WordStems.taken(text))));
+
+  /** Whole words, small ones too. */
+  private static int inCommon(String about, String text, int letters) {
+    Set<String> words = words(about, letters);
+    return (int) words(text, letters).stream().filter(words::contains).count();
+  }
+
+  private static Set<String> words(String text, int letters) {
+    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^a-z]+", -1))
+        .filter(word -> word.length() >= letters)
+        .collect(Collectors.toSet());
+  }
+
+  /** The question, the title of its step unless that is the answer, and that of the card. */
+  private static String about(Routine routine, Item item, Asked asked) {
+    String step =
+        routine.steps().stream()
+            .filter(each -> each.id().equals(item.step()) && item.topic() != Topic.NEXT)
+            .map(Step::title)
+            .collect(Collectors.joining());
+    String card = item.caution().isEmpty() ? "" : SHIPPED.cautions().get(item.caution()).title();
+    return asked.asks() + " " + step + " " + card;
   }
 
   /**
@@ -270,9 +334,14 @@ class QuestionBankTest {
           Asked asked =
               item.draw(seed * 31 + (routine.id() + item.id()).hashCode(), UnitStyle.METRIC);
           double share = 1.0 / asked.answers().size();
+          Map<String, Integer> guesses = new LinkedHashMap<>();
           GUESSERS.forEach(
-              (name, guess) -> {
-                int guessed = guess.apply(asked.asks(), asked.answers());
+              (name, guess) -> guesses.put(name, guess.apply(asked.asks(), asked.answers())));
+          BY_SUBJECT.forEach(
+              (name, guess) ->
+                  guesses.put(name, guess.apply(about(routine, item, asked), asked.answers())));
+          guesses.forEach(
+              (name, guessed) -> {
                 boolean right = guessed == asked.right();
                 if (guessed < 0) {
                   return;

@@ -26,7 +26,8 @@ class CautionChecksTest {
         List.of(new Gear(sign, "eyes")),
         source,
         defers,
-        When.ALWAYS);
+        When.ALWAYS,
+        List.of());
   }
 
   @Test
@@ -74,7 +75,8 @@ class CautionChecksTest {
             List.of(),
             "",
             "",
-            When.ALWAYS);
+            When.ALWAYS,
+            List.of());
     assertThat(CautionChecks.check(empty).stream().map(Finding::key))
         .containsExactly("source", "defers", "short", "can-happen", "do");
   }

@@ -130,7 +130,8 @@ final class SoundRoutine {
         List.of(new Gear("M004", "eye protection")),
         "common practice, no source",
         "Local rules come first.",
-        When.ALWAYS);
+        When.ALWAYS,
+        List.of());
   }
 
   /** A step being written. */

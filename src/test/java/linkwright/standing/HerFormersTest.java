@@ -108,9 +108,7 @@ class HerFormersTest {
   void her_name_for_a_former_stands_for_its_size_in_the_links_of_a_repeat_too() {
     Map<String, String> typed =
         Wishes.figaro()
-            .with(
-                WishKeys.LINK_REPEAT,
-                "1 long + 2 round ring=fat step blank=16 mm + 1 oval end=2 mm blank=16 mm")
+            .with(WishKeys.LINK_REPEAT, "1 long + 2 round ring=Fat step blank=16 mm inside=4 mm")
             .texts();
     JobBook book = JobBook.of("figaro");
     Standing standing = Standing.ofTyped(typed, book.state(), bench(thick()));
@@ -119,7 +117,7 @@ class HerFormersTest {
     assertThat(plan.sizes().get(1).link().formersMm()).containsEntry("ring", 4.1);
     book.enter(PlanDefaults.kept(typed, book.state(), bench(thick())));
     assertThat(book.state().course().wish().get(WishKeys.LINK_REPEAT))
-        .isEqualTo("1 long + 2 round ring=4.1 mm blank=16 mm + 1 oval end=2 mm blank=16 mm");
+        .isEqualTo("1 long + 2 round ring=4.1 mm blank=16 mm inside=4 mm");
   }
 
   @Test

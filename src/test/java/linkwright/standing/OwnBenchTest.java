@@ -23,6 +23,7 @@ import linkwright.reference.Clasp;
 import linkwright.reference.Metal;
 import linkwright.reference.PublishedFigure;
 import linkwright.reference.Reference;
+import linkwright.routine.Routine;
 import linkwright.routine.Wait;
 import linkwright.standing.reach.WhatIf;
 import org.assertj.core.data.Offset;
@@ -274,6 +275,26 @@ class OwnBenchTest {
     assertThat(firstHours("0.4 mm", "4 mm", "19 cm"))
         .as("as many links of thinner wire")
         .isGreaterThan(1.1 * firstHours("0.8 mm", "4 mm", "19 cm"));
+  }
+
+  /** Round links without rings between them are looped into each other, one by one. */
+  @Test
+  void a_plan_of_round_links_goes_by_the_plainest_routine_of_round_links_and_takes_its_time() {
+    Wishes round =
+        Wishes.common().without(WishKeys.LINK_BLANK).with(WishKeys.LINK_PATTERN, "round");
+    assertThat(Standing.routineFor(round.texts(), JobBook.HANDBOOK).map(Routine::id))
+        .contains("round-cable");
+    Map<String, String> fine =
+        round
+            .without(WishKeys.RING_INSIDE, WishKeys.RING_OVAL)
+            .with(WishKeys.WIRE, "0.3 mm")
+            .with(WishKeys.LINK_FORMERS, "ring=1.2 mm")
+            .texts();
+    assertThat(Standing.routineFor(fine, JobBook.HANDBOOK).map(Routine::id))
+        .contains("loop-in-loop");
+    assertThat(Standing.ofWish(fine, JobBook.HANDBOOK).quote().orElseThrow().hoursFirst())
+        .as("20 to 40 h, as makers tell of fine chain: common practice, no source")
+        .isBetween(20.0, 40.0);
   }
 
   /** Common practice, no source: 100 rings are sawn apart and closed in about 20 min. */

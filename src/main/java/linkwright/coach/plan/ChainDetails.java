@@ -78,6 +78,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
                   rows.add(row(key, "as they were kept").remark("the pattern was changed since"));
                 }
               } else if (!today.isEmpty()
+                  || key.startsWith(JobPrices.KEY)
                   || (!told && !HeldFigures.isOne(key))
                   || (formers && HeldFigures.isFormer(key))) {
                 String since = today.isEmpty() ? "" : "; today it would be " + inUnits(today);

@@ -73,6 +73,7 @@ public final class PlanContent {
     if (counted.plan().isPresent()) {
       parts.addAll(SharedWire.of(model, standing));
       parts.addAll(chain(model, routine).of(standing));
+      parts.addAll(SharedWire.inDrawer(model, standing));
     }
     counted
         .part()

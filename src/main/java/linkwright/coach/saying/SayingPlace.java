@@ -102,16 +102,9 @@ public final class SayingPlace implements Place {
                 item.get(),
                 asked.get(),
                 last.get().given().orElseThrow(),
-                back(learner, item.get())));
+                Lesson.Back.AT_ONCE));
     AtBench.of(model).ifPresent(at -> parts.addAll(soFar(model, learner, at)));
     return parts;
-  }
-
-  /** Which step comes is asked until it is said; a card that is missed thrice rests. */
-  private static Lesson.Back back(Learner learner, Item item) {
-    return !item.caution().isEmpty() && learner.learnt().restsNow(item.id())
-        ? Lesson.Back.ANOTHER_DAY
-        : Lesson.Back.AT_ONCE;
   }
 
   /** What went back here so far, and what helps: for the student and for whoever stands by. */

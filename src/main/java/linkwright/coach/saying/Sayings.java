@@ -16,11 +16,11 @@ import linkwright.routine.StepId;
 
 /**
  * What a student has still to say before the open step: which step comes; and now and then, in
- * place of a card that she has met before, what can happen there. Nothing is asked while hot work
+ * place of a card that she has met before, a question of that card. Nothing is asked while hot work
  * is open: a lit torch wants both eyes.
  */
 public final class Sayings {
-  private static final String SLASH = "/";
+  private static final String OF_A_CARD = "card/";
 
   private Sayings() {}
 
@@ -77,7 +77,7 @@ public final class Sayings {
     if (!isSaid(learner.get(), model, at.get())) {
       return find(bank, next(at.get()));
     }
-    return card(model).flatMap(card -> find(bank, danger(at.get(), card)));
+    return card(model);
   }
 
   static Optional<Item> find(Model model, String id) {
@@ -102,8 +102,13 @@ public final class Sayings {
     return at.routine().id() + "/next/" + at.step().id();
   }
 
-  private static String danger(AtBench at, String card) {
-    return at.routine().id() + "/danger/" + at.step().id() + SLASH + card;
+  /** What can be asked of a card here: what can happen at this step, and what it asks itself. */
+  private static List<Item> of(Model model, AtBench at, String card) {
+    String here = at.routine().id() + "/danger/" + at.step().id() + "/" + card;
+    return bank(model, at).stream()
+        .filter(item -> item.caution().equals(card))
+        .filter(item -> item.id().equals(here) || item.id().startsWith(OF_A_CARD))
+        .toList();
   }
 
   private static boolean isRight(Learner learner, String lesson, String item) {
@@ -133,50 +138,48 @@ public final class Sayings {
         .isPresent();
   }
 
-  /** The card that was just missed here: it is shown whole, and asked again before she goes on. */
-  private static Optional<String> missed(Model model, Learner learner, AtBench at) {
-    String here = danger(at, "");
+  /** What was just missed of a card here: it is shown whole, and asked again before she goes on. */
+  private static Optional<Item> missed(Model model, Learner learner, AtBench at) {
     return learner
         .answeredLast()
-        .filter(put -> put.lesson().equals(lesson(model)) && put.item().startsWith(here))
-        .filter(put -> put.day().equals(model.today()))
+        .filter(put -> put.lesson().equals(lesson(model)) && put.day().equals(model.today()))
         .filter(put -> put.given().filter(given -> !given.right()).isPresent())
-        .map(Learner.QuestionPut::item)
-        .filter(item -> !learner.learnt().restsNow(item))
-        .filter(item -> find(bank(model, at), item).isPresent())
-        .map(item -> item.substring(here.length()));
+        .flatMap(put -> find(bank(model, at), put.item()))
+        .filter(item -> of(model, at, item.caution()).contains(item))
+        .filter(
+            item ->
+                Cards.of(model, at).all().stream()
+                    .anyMatch(card -> card.caution().id().equals(item.caution())));
   }
 
-  /** The card that is asked about: met before, not asked for a gap, and none other today. */
-  private static Optional<String> card(Model model) {
+  /** Of a card that was met before: not asked for a gap, and none other today. */
+  private static Optional<Item> card(Model model) {
     Learner learner = model.learning().student().orElseThrow();
     AtBench at = open(model).orElseThrow();
-    String lesson = lesson(model);
-    boolean askedToday =
-        learner.askings().stream()
-            .anyMatch(
-                asking ->
-                    asking.lesson().equals(lesson)
-                        && asking.item().contains("/danger/")
-                        && asking.day().equals(model.today())
-                        && asking.given().isPresent());
-    Optional<String> again = missed(model, learner, at);
-    if (askedToday || again.isPresent()) {
+    Optional<Item> again = missed(model, learner, at);
+    if (again.isPresent() || isAskedToday(model, learner)) {
       return again;
     }
     return Cards.of(model, at).all().stream()
         .filter(card -> !card.whole() || isReread(model, card))
         .map(card -> card.caution().id())
         .filter(id -> isLongAgo(model, id))
-        .filter(
-            id ->
-                learner.learnt().answers(danger(at, id)).isEmpty()
-                    || learner
-                        .learnt()
-                        .due(danger(at, id))
-                        .filter(day -> !day.isAfter(model.today()))
-                        .isPresent())
-        .filter(id -> find(bank(model, at), danger(at, id)).isPresent())
+        .flatMap(id -> of(model, at, id).stream())
+        .filter(item -> isDue(model, learner, item.id()))
         .findFirst();
+  }
+
+  private static boolean isAskedToday(Model model, Learner learner) {
+    String lesson = lesson(model);
+    return learner.askings().stream()
+        .filter(asking -> asking.lesson().equals(lesson) && asking.day().equals(model.today()))
+        .filter(asking -> asking.given().isPresent())
+        .anyMatch(
+            asking -> asking.item().contains("/danger/") || asking.item().startsWith(OF_A_CARD));
+  }
+
+  private static boolean isDue(Model model, Learner learner, String item) {
+    return learner.learnt().answers(item).isEmpty()
+        || learner.learnt().due(item).filter(day -> !day.isAfter(model.today())).isPresent();
   }
 }

@@ -2,11 +2,13 @@ package linkwright.coach.kernel.drawn;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.Model;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.Standing;
+import linkwright.standing.reach.WireInDrawer;
 import linkwright.standing.reach.WireShared;
 import linkwright.standing.reach.WireWanted;
 
@@ -28,6 +30,31 @@ public final class SharedWire {
     return WireShared.of(own, others, model.handbook().drawer()).stream()
         .<Part>map(shared -> Prose.stop(says(shared, model.settings().units())))
         .toList();
+  }
+
+  /** What the drawer has of the wire that this job lacks; where others lack it too, see above. */
+  public static List<Part> inDrawer(Model model, Standing standing) {
+    boolean closed = model.job().filter(job -> job.state().course().closed()).isPresent();
+    return closed || !of(model, standing).isEmpty()
+        ? List.of()
+        : WireInDrawer.of(standing, model.handbook().drawer()).stream()
+            .<Part>map(wire -> Prose.says(says(wire, model.settings().units())))
+            .toList();
+  }
+
+  private static String says(WireInDrawer wire, UnitStyle units) {
+    String of = " of wire of " + units.wire(wire.wanted().wireMm());
+    String lots =
+        wire.lots().stream().map(lot -> "“" + lot + "”").collect(Collectors.joining(" and "));
+    return wire.lots().isEmpty()
+        ? "The drawer has none" + of + "."
+        : "The drawer has "
+            + units.length(wire.thereMm())
+            + of
+            + ", in "
+            + lots
+            + ", to be taken at wire."
+            + (wire.toBuyMm() > 0 ? " " + units.length(wire.toBuyMm()) + " more is to buy." : "");
   }
 
   private static String says(WireShared shared, UnitStyle units) {
