@@ -377,7 +377,9 @@ class HotWorkOracleTest {
     Model model = machine.model;
     assertThat(model.hotWork().lit().isPresent()).as("open, %s", way).isEqualTo(oracle.open());
     Page page = Pages.of(model);
-    assertThat(page.hotWork().startsWith("lit ")).as("in the head, %s", way).isEqualTo(oracle.open());
+    assertThat(page.hotWork().startsWith("lit "))
+        .as("in the head, %s", way)
+        .isEqualTo(oracle.open());
     assertThat(page.waits().stream().anyMatch(WaitShown::watch))
         .as("the watch in the head, %s", way)
         .isEqualTo(model.watch().isPresent());
