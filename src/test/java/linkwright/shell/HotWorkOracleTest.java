@@ -43,76 +43,15 @@ import org.junit.jupiter.params.provider.ValueSource;
  * every screen knows of hot work and of the fire watch is what the list of what was pressed says.
  */
 class HotWorkOracleTest {
-  private static final Instant BEGIN = Instant.parse("2026-03-02T08:00:00Z");
+  private static final Instant BEGIN = HotWorkOracle.BEGIN;
   private static final List<String> JOBS = List.of("gate-chain", "anklet", "hook");
   private static final List<String> PEOPLE = List.of("Ana", "Bo", "Cleo");
-  private static final Duration WATCH = Duration.ofMinutes(60);
 
   /** What counts or begins a wait, if the step burns gas. */
   private static final Set<Act> HEATS =
       Set.of(Act.THROUGH, Act.TOGETHER, Act.DONE, Act.WAIT_FIRST, Act.CUT_ONE, Act.BEGIN_ONE);
 
   @TempDir private Path folder;
-
-  /** What the presses add up to, reckoned from their list alone and the time as it really is. */
-  private static final class Oracle {
-    private record Pressed(char what, Instant at) {}
-
-    private final List<Pressed> pressed = new ArrayList<>();
-
-    void heard(char what, Instant at) {
-      pressed.add(new Pressed(what, at));
-    }
-
-    boolean open() {
-      boolean open = false;
-      for (Pressed each : pressed) {
-        open = each.what() == 'l' || (open && each.what() != 's');
-      }
-      return open;
-    }
-
-    /** What is left of the watch; nothing while a flame is lit or none ever was. */
-    Optional<Duration> left(Instant now) {
-      return open() || last('s', pressed.size()) < 0
-          ? Optional.empty()
-          : Optional.of(left(from(), now)).filter(left -> !left.isZero());
-    }
-
-    /** What would be left from the statement on. */
-    Duration atMost(Instant now) {
-      int shut = last('s', pressed.size());
-      return open() || shut < 0 ? Duration.ZERO : left(pressed.get(shut).at(), now);
-    }
-
-    private static Duration left(Instant from, Instant now) {
-      Duration left = Duration.between(now, from.plus(WATCH));
-      return left.isNegative() ? Duration.ZERO : left;
-    }
-
-    /** When a flame was lit last. */
-    Instant lit() {
-      int lit = last('l', pressed.size());
-      return lit < 0 ? BEGIN : pressed.get(lit).at();
-    }
-
-    /** The last heat since a flame was lit, else when all were out. */
-    Instant from() {
-      int shut = last('s', pressed.size());
-      int lit = last('l', shut);
-      int heat = last('h', pressed.size());
-      return shut < 0 ? BEGIN : pressed.get(heat > lit ? heat : shut).at();
-    }
-
-    private int last(char what, int before) {
-      for (int i = before - 1; i >= 0; i--) {
-        if (pressed.get(i).what() == what) {
-          return i;
-        }
-      }
-      return -1;
-    }
-  }
 
   /** A machine at the bench: the program on it may be killed and started again. */
   private final class Machine {
@@ -179,7 +118,7 @@ class HotWorkOracleTest {
     }
 
     /** The common key, and what an observer beside her would write down. */
-    void pressCommon(Oracle oracle) {
+    void pressCommon(HotWorkOracle oracle) {
       Act act = common();
       int before = entries();
       boolean atGas =
@@ -236,7 +175,7 @@ class HotWorkOracleTest {
     handbook = Start.handbook(Library.load(home));
     chance = new Random(seed);
     beginJobs();
-    Oracle oracle = new Oracle();
+    HotWorkOracle oracle = new HotWorkOracle();
     List<Machine> machines = new ArrayList<>();
     machines.add(new Machine("window-a2b3c4d5"));
     machines.add(new Machine("door-x2y3z4w5"));
@@ -261,7 +200,7 @@ class HotWorkOracleTest {
           .as("waits of all jobs, seed %d, %s", seed, tail(way))
           .isEqualTo(waits(machines.get(1)));
     }
-    assertThat(oracle.pressed).extracting(Oracle.Pressed::what).contains('l', 'h', 's');
+    assertThat(oracle.pressed).extracting(HotWorkOracle.Pressed::what).contains('l', 'h', 's');
     machines.forEach(Machine::kill);
   }
 
@@ -287,7 +226,7 @@ class HotWorkOracleTest {
     }
   }
 
-  private String oneMore(Machine machine, Oracle oracle) throws IOException {
+  private String oneMore(Machine machine, HotWorkOracle oracle) throws IOException {
     PlaceId place = machine.model.held().place();
     int throwOf = chance.nextInt(40);
     if (throwOf == 0) {
@@ -347,7 +286,7 @@ class HotWorkOracleTest {
   }
 
   /** What was found open when the program began is asked about before all else. */
-  private static void asksFirst(Machine machine, Oracle oracle, String way) {
+  private static void asksFirst(Machine machine, HotWorkOracle oracle, String way) {
     boolean looks = machine.model.job().filter(job -> job.lookOnly()).isPresent();
     if (!looks || !oracle.open()) {
       assertThat(machine.model.held().place() == PlaceId.HOT_WORK)
@@ -373,11 +312,13 @@ class HotWorkOracleTest {
     }
   }
 
-  private void holds(Machine machine, Oracle oracle, String way) {
+  private void holds(Machine machine, HotWorkOracle oracle, String way) {
     Model model = machine.model;
     assertThat(model.hotWork().lit().isPresent()).as("open, %s", way).isEqualTo(oracle.open());
     Page page = Pages.of(model);
-    assertThat(page.hotWork().startsWith("lit ")).as("in the head, %s", way).isEqualTo(oracle.open());
+    assertThat(page.hotWork().startsWith("lit "))
+        .as("in the head, %s", way)
+        .isEqualTo(oracle.open());
     assertThat(page.waits().stream().anyMatch(WaitShown::watch))
         .as("the watch in the head, %s", way)
         .isEqualTo(model.watch().isPresent());

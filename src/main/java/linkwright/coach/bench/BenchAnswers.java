@@ -40,7 +40,9 @@ public final class BenchAnswers {
     return BenchSitting.away(model);
   }
 
-  /** Whether a number is asked about that is out of reason: the key that counts would confirm it. */
+  /**
+   * Whether a number is asked about that is out of reason: the key that counts would confirm it.
+   */
   public static boolean asksSure(Model model) {
     return BenchPlace.screen(model).ask() instanceof BenchAsk.Sure;
   }
