@@ -152,7 +152,7 @@ class PlanContentTest {
     assertThat(PlanContent.comesTo(again.job().standing(), again.model()))
         .filteredOn(Rows.class::isInstance)
         .flatExtracting(part -> ((Rows) part).rows())
-        .extracting(row -> ((Row) row).label())
+        .extracting(row -> row.label())
         .contains("link blank")
         .noneMatch(label -> label.contains("."));
   }
