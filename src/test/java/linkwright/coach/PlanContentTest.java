@@ -146,9 +146,7 @@ class PlanContentTest {
             new Fact.JobOpened("Again", "scroll-and-ring"),
             new Fact.PlanSet(
                 Wishes.common().texts(),
-                Map.of(
-                    WishKeys.LINK_BLANK,
-                    new Sourced("38 mm", Sourced.Source.HANDS))));
+                Map.of(WishKeys.LINK_BLANK, new Sourced("38 mm", Sourced.Source.HANDS))));
     assertThat(PlanContent.comesTo(again.job().standing(), again.model()))
         .filteredOn(Rows.class::isInstance)
         .flatExtracting(part -> ((Rows) part).rows())

@@ -20,9 +20,10 @@ class ShippedSourcesTest {
       Pattern.compile(
           "NIST|CRC Handbook|Callister, (Materials Science|table)|ISO \\d+|ASTM|BS \\d+|ESPI"
               + " Metals, data sheet|Little Falls Alloys, wire maker, data sheet|Austral Wright"
-              + " Metals, data sheet|Kemper, data sheet|KME, data sheet|Bruno Welz, data sheet|Diversified Bronze, data sheet|Olin"
-              + " Brass, data sheet|Wieland K32|Copper Development Association, (publication|alloy"
-              + " data)|Hallmarking Act 1973|Hallmarking Convention|SI"
+              + " Metals, data sheet|Kemper, data sheet|KME, data sheet|Bruno Welz, data"
+              + " sheet|Diversified Bronze, data sheet|Olin Brass, data sheet|Wieland K32|Copper"
+              + " Development Association, (publication|alloy data)|Hallmarking Act"
+              + " 1973|Hallmarking Convention|SI"
               + " \\d{4}/\\d+|Waarborgwet|Waarborgbesluit|FeinGehG|\\d+ U\\.?S\\.?C\\.? \\d+|\\d+"
               + " CFR|Regulation \\(EC\\)|silver-copper phase diagram");
 

@@ -195,9 +195,7 @@ public final class WirePlace implements Place {
     return switch (form.purpose()) {
       case ADD_WIRE -> {
         List<Double> lengths =
-            came(model, form).stream()
-                .map(fact -> ((Fact.WireAdded) fact).lengthMm())
-                .toList();
+            came(model, form).stream().map(fact -> ((Fact.WireAdded) fact).lengthMm()).toList();
         yield Questions.ofWire(lengths, job.standing(), units);
       }
       case CUT_WIRE ->

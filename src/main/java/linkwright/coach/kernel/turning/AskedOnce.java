@@ -5,7 +5,7 @@ import linkwright.coach.content.Content;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
-import linkwright.coach.kernel.StillToDoWords;
+import linkwright.coach.kernel.drawn.StillToDoWords;
 import linkwright.coach.keys.Act;
 
 /**

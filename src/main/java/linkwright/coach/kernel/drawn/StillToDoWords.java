@@ -1,8 +1,12 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.drawn;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.WaitingWords;
 import linkwright.job.Pile;
 import linkwright.quantity.Decimals;
 import linkwright.routine.PieceKind;
