@@ -3,7 +3,6 @@ package linkwright.coach.kernel.safety;
 import java.util.HexFormat;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.zip.CRC32;
 import linkwright.routine.Caution;
 
@@ -17,17 +16,20 @@ final class CardDigests {
   // By the card itself, not by its texts: to compare these would take as long as the digest. It
   // follows from card and reason alone, so that whoever asks at the same time at worst reckons once
   // more.
-  private static volatile Map<Caution, Known> known = new IdentityHashMap<>();
+  private static volatile IdentityHashMap<Caution, Known> known = new IdentityHashMap<>();
 
   private CardDigests() {}
 
   /** The digest of a card's texts and of the reason for which it is shown, 8 hexadecimal digits. */
   static String of(Caution card, String reason) {
-    Map<Caution, Known> before = known;
+    IdentityHashMap<Caution, Known> before = known;
     Known last = before.get(card);
     if (last == null || !last.reason().equals(reason)) {
       last = new Known(reason, reckoned(card, reason));
-      Map<Caution, Known> more = new IdentityHashMap<>(before.size() > MOST ? Map.of() : before);
+      IdentityHashMap<Caution, Known> more = new IdentityHashMap<>();
+      if (before.size() <= MOST) {
+        more.putAll(before);
+      }
       more.put(card, last);
       known = more;
     }
