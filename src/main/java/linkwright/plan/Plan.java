@@ -149,6 +149,23 @@ public record Plan(
     return ringsToCut + endRings.map(EndRings::toCut).orElse(0);
   }
 
+  /** Blanks to cut if that share were lost, 0 to 1, each size with spares of its own. */
+  public int blanksToCut(double lossShare) {
+    return sized()
+        ? sizes.stream().mapToInt(size -> toCut(size.links(), lossShare)).sum()
+        : toCut(links, lossShare);
+  }
+
+  /** Rings to cut in all if that share were lost, 0 to 1. */
+  public int allRingsToCut(double lossShare) {
+    int atEnds = endRings.isPresent() ? toCut(EndRings.COUNT, lossShare) : 0;
+    return toCut(rings, lossShare) + atEnds;
+  }
+
+  private int toCut(int wanted, double lossShare) {
+    return Planning.toCut(wanted, lossShare, wish.confidence());
+  }
+
   /** Rings still lacking: those that join, then those at the ends, which are made last. */
   public List<Integer> ringsLacking(int more) {
     return endRings.isPresent() ? lastFirst(more, List.of(rings, EndRings.COUNT)) : List.of(more);

@@ -166,8 +166,17 @@ public final class Planning {
 
   /** Pieces so that enough of them come good with the wished chance; as many if none is enough. */
   static int toCut(ChainWish wish, int wanted) {
-    return Yield.cut(wanted, 0, 0, wish.usualLoss(), wish.confidence())
-            instanceof BlanksToCut.Blanks enough
+    return toCut(wanted, wish.usualLoss(), wish.confidence());
+  }
+
+  /**
+   * The same with a loss of its own.
+   *
+   * @param lossShare the share that is lost, 0 to 1
+   * @param confidence the chance wished that enough come good, 0 to 1
+   */
+  static int toCut(int wanted, double lossShare, double confidence) {
+    return Yield.cut(wanted, 0, 0, lossShare, confidence) instanceof BlanksToCut.Blanks enough
         ? enough.blanks()
         : wanted;
   }

@@ -4,6 +4,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import linkwright.bench.OwnBench;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -109,6 +110,13 @@ public final class PlanDefaults {
             ? Sourced.Source.HANDS
             : handbook.own().loss().isPresent() ? Sourced.Source.BENCH : Sourced.Source.USUAL;
     return new Sourced(percent(lossShare(routine, handbook)), from);
+  }
+
+  /** The same where books told of a loss; empty where none did. */
+  static OptionalDouble lossTaught(Optional<Routine> routine, Handbook handbook) {
+    return handbook.hands().lossShare(PieceKind.LINK).isPresent()
+        ? OptionalDouble.of(lossShare(routine, handbook))
+        : OptionalDouble.empty();
   }
 
   private static double lossShare(Optional<Routine> routine, Handbook handbook) {

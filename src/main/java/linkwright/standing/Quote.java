@@ -71,7 +71,8 @@ public record Quote(
     Accounts accounts = JobPrices.of(state, handbook, plan.wish().metal());
     PriceList prices = new PriceList(accounts.prices());
     double first = (spentSeconds + forecast.seconds()) / SECONDS_PER_HOUR;
-    double again = againHours(plan, redosPerJoint, routine, state, handbook);
+    double again =
+        againHours(plan, plan.wish().usualLoss(), redosPerJoint, routine, state, handbook);
     double spread = forecast.spread() / SECONDS_PER_HOUR;
     double perHour =
         prices.of(PriceList.HOUR)
@@ -92,7 +93,8 @@ public record Quote(
    * What a closed job took and cost, as it was weighed in and without a doubt, beside what the same
    * would take by the hands as they are now, that job's own work among what taught them.
    *
-   * @param lossShare the share of links that was lost, habit and that run together
+   * @param lossShare the share of links that was lost, habit and that run together: what is
+   *     reckoned with where no book tells of any
    */
   static Quote ofClosed(
       Plan plan,
@@ -104,7 +106,8 @@ public record Quote(
     Handbook next = handbook.forJob("", List.of());
     JobState fresh = fresh(state, handbook);
     double redos = Redos.of(Optional.of(routine), fresh, left, next).perJoint();
-    double again = againHours(plan, redos, routine, fresh, next);
+    double loss = PlanDefaults.lossTaught(Optional.of(routine), next).orElse(lossShare);
+    double again = againHours(plan, loss, redos, routine, fresh, next);
     Closing closing = Closing.of(state, plan, Optional.of(routine));
     Accounts bench = JobPrices.of(fresh, handbook, plan.wish().metal());
     Accounts money = bench.prices().isEmpty() ? state.accounts() : bench;
@@ -113,7 +116,7 @@ public record Quote(
         again,
         0,
         closing.first(),
-        Price.of(used(plan, again, lossShare), new PriceList(money.prices())),
+        Price.of(used(plan, again, loss), new PriceList(money.prices())),
         0,
         state.accounts().currency().isBlank() ? money.currency() : state.accounts().currency());
   }
@@ -132,7 +135,12 @@ public record Quote(
 
   /** The work of the same plan with nothing done, but for the steps in which something is tried. */
   private static double againHours(
-      Plan plan, double redosPerJoint, Routine routine, JobState state, Handbook handbook) {
+      Plan plan,
+      double loss,
+      double redosPerJoint,
+      Routine routine,
+      JobState state,
+      Handbook handbook) {
     Set<StepId> trials =
         routine.steps().stream()
             .filter(step -> step.part() == RoutinePart.TRIAL || step.part() == RoutinePart.SAMPLE)
@@ -144,9 +152,19 @@ public record Quote(
                 fresh,
                 Map.of(
                     PieceKind.LINK,
-                    all(plan.links(), plan.blanksToCut(), PieceKind.LINK, fresh, plan),
+                    new WorkAhead(
+                        plan.links(),
+                        plan.blanksToCut(loss),
+                        false,
+                        fresh.piles().of(PieceKind.LINK),
+                        loss),
                     PieceKind.RING,
-                    all(plan.allRings(), plan.allRingsToCut(), PieceKind.RING, fresh, plan)),
+                    new WorkAhead(
+                        plan.allRings(),
+                        plan.allRingsToCut(loss),
+                        false,
+                        fresh.piles().of(PieceKind.RING),
+                        loss)),
                 redosPerJoint,
                 handbook.hands(),
                 Fineness.of(Optional.of(plan.wish())))
@@ -155,10 +173,6 @@ public record Quote(
             .mapToDouble(each -> Forecast.wholeSeconds(each, state))
             .sum()
         / SECONDS_PER_HOUR;
-  }
-
-  private static WorkAhead all(int wanted, int toCut, PieceKind kind, JobState fresh, Plan plan) {
-    return new WorkAhead(wanted, toCut, false, fresh.piles().of(kind), plan.wish().usualLoss());
   }
 
   private static JobState fresh(JobState state, Handbook handbook) {
