@@ -60,7 +60,7 @@ class OnPastWaitTest {
   @Test
   void what_was_passed_and_entered_so_is_not_gone_to_again() {
     joined();
-    bench.goTo("look-over").goTo("anneal-wire").press("w", "w");
+    bench.goTo("look-over").goTo("anneal-wire").press("space", "w");
     assertThat(bench.entered(BenchFact.StepSkipped.class))
         .anyMatch(skipped -> skipped.step().word().equals("fit-clasp"));
     bench.press("space");
