@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import linkwright.coach.bench.BenchAnswers;
+import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Turn;
@@ -26,6 +27,12 @@ final class Bounce {
     Optional<Act> meant = Coach.meant(model, key);
     boolean typedNumber = Places.of(model).countIsTyped(model);
     Presses presses = model.presses();
+    if (keeps(model, key)) {
+      // What a form asks as it is kept is answered by keeping it again: by whoever read it.
+      return presses.act().equals(Optional.of(Act.KEEP)) && unread(presses, key, at)
+          ? Turn.to(model.with(presses.passedOver(at)).told(TOO_SOON))
+          : Coach.key(model.with(presses.counted(key, Act.KEEP, at)), key);
+    }
     if (meant.isEmpty()) {
       return Coach.key(model.with(Presses.NONE), key);
     }
@@ -38,6 +45,14 @@ final class Bounce {
     }
     Model still = model.with(presses.passedOver(at));
     return still.presses().held() ? Places.of(still).keyHeld(still) : Turn.to(still.told(TOO_SOON));
+  }
+
+  private static boolean keeps(Model model, Key key) {
+    return model
+        .held()
+        .form()
+        .filter(form -> form.key(key) instanceof Form.KeyOutcome.Confirmed)
+        .isPresent();
   }
 
   /** Whether nobody could have read yet what that key led to. */

@@ -30,7 +30,7 @@ final class CautionsElsewhere {
               Hazard.MELTS,
               Hazard.POURS),
           EnumSet.of(Hazard.PICKLES, Hazard.CHEMICALS, Hazard.TUMBLES),
-          EnumSet.of(Hazard.DRAWS, Hazard.ROLLS, Hazard.TWISTS),
+          EnumSet.of(Hazard.DRAWS, Hazard.ROLLS, Hazard.TWISTS, Hazard.PULLS),
           EnumSet.of(
               Hazard.CUTS, Hazard.FILES, Hazard.DUST, Hazard.HAMMERS, Hazard.SPINS, Hazard.DRILLS));
 

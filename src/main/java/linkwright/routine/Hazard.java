@@ -25,7 +25,8 @@ public enum Hazard {
   MELTS("melts"),
   POURS("pours"),
   FILES("files"),
-  TWISTS("twists");
+  TWISTS("twists"),
+  PULLS("pulls");
 
   private final String word;
 

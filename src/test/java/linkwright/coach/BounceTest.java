@@ -236,6 +236,18 @@ class BounceTest {
     }
 
     @Test
+    void what_a_form_asks_as_it_is_kept_is_not_answered_by_the_press_that_put_it() {
+      Bencher closing = Bencher.withTheDemo().press("i", "c").pressEvery(900, 1, "ctrl-k");
+      closing.pressEvery(100, 3, "ctrl-k").pressEvery(600, 1, "ctrl-k");
+      assertThat(closing.entered(Fact.JobClosed.class)).isEmpty();
+      assertThat(closing.form().fields().get(0).trouble().orElseThrow())
+          .endsWith("close it all the same?");
+      assertThat(closing.notice()).contains("too soon");
+      closing.pressEvery(800, 1, "ctrl-k");
+      assertThat(closing.entered(Fact.JobClosed.class)).hasSize(1);
+    }
+
+    @Test
     void a_bouncing_pedal_does_not_skip_the_pickle() {
       bench.goTo("pickle-wire").pressEvery(900, 1, "page-down").pressEvery(80, 3, "page-down");
       assertThat(bench.entered(Fact.TimerStarted.class)).hasSize(1);

@@ -131,4 +131,12 @@ class CalledAwayTest {
     assertThat(bench.press("space").notice()).isEmpty();
     assertThat(((BenchHeld) bench.model().held()).digits()).isEmpty();
   }
+
+  @Test
+  void who_takes_over_beside_a_lit_flame_is_told_of_that_first() {
+    Bencher lit = Bencher.withTheDemo().press("enter").goTo("anneal-wire").press("space");
+    assertThat(lit.model().hotWork().lit()).isPresent();
+    lit.press("esc", "@").type("Ada").press("ctrl-k");
+    assertThat(lit.notice()).startsWith("A flame is lit: look together, ").contains("“Ada”");
+  }
 }

@@ -301,6 +301,19 @@ class CardsTest {
     assertThat(due).containsAll(applying(at.step()));
   }
 
+  @Test
+  void who_takes_over_after_the_wire_was_pulled_meets_no_card_of_that() {
+    Bencher bench = Bencher.with(new Fact.JobOpened("Harbour", "oval-and-long"));
+    bench.goTo("pickle-chain").goTo("fit-clasp");
+    bench.take(new Message.Kept(List.of(sitting(bench.model(), "Berta"))));
+    List<String> due =
+        Cards.of(bench.model(), bench.at()).all().stream()
+            .filter(Cards.Card::whole)
+            .map(card -> card.caution().id())
+            .toList();
+    assertThat(due).contains("lone-work", "torch-fuels").doesNotContain("pulling-wire");
+  }
+
   private static linkwright.job.Entry sitting(Model model, String person) {
     int number = model.job().orElseThrow().entries().size() + 1;
     return new linkwright.job.Entry(

@@ -66,6 +66,43 @@ class LeftBehindTest {
     assertThat(bench.notice()).doesNotContain("no link");
   }
 
+  /** Two links of the demo's chain, which has a ring at each end, carry three rings. */
+  @Test
+  void more_rings_than_the_links_there_carry_are_told_and_again_as_one_is_counted() {
+    checked(2, 2).press("a").goTo("true-links").press("a");
+    bench.goTo("cut-rings").type("5").press("space").goTo("join").type("3").press("space");
+    if (bench.pile("ring").waitingFor(Stage.PICKLED) == 0) {
+      bench.type("3").press("space");
+    }
+    assertThat(bench.pile("ring").waitingFor(Stage.PICKLED)).isEqualTo(3);
+    assertThat(bench.notice()).doesNotContain("carry");
+    assertThat(stops(bench)).contains("The 2 links carry 3 rings, and so many are joined");
+    bench.press("space");
+    assertThat(bench.pile("ring").waitingFor(Stage.PICKLED)).isEqualTo(4);
+    assertThat(bench.notice()).startsWith("Counted, and the 2 links carry 3 rings");
+  }
+
+  @Test
+  void whether_a_mark_is_due_is_asked_once() {
+    bench.goTo("mark");
+    assertThat(question(bench).orElseThrow().asks()).contains("by the rules the plan knows: ");
+    bench.press("space").goTo("mark");
+    assertThat(question(bench)).isEmpty();
+    bench.press("n").press("b");
+    assertThat(question(bench)).isEmpty();
+    assertThat(bench.state().course().passed().get(new StepId("mark"))).isEqualTo("no mark is due");
+  }
+
+  @Test
+  void that_a_mark_is_due_goes_on_the_job_card() {
+    bench.goTo("mark").press("1");
+    assertThat(question(bench)).isEmpty();
+    assertThat(bench.at().step().id()).isEqualTo(new StepId("mark"));
+    assertThat(bench.state().card().wantsMark()).isTrue();
+    bench.press("b").seeCautions().press("n");
+    assertThat(question(bench)).isEmpty();
+  }
+
   private static String stops(Bencher bench) {
     return Pages.of(bench.model()).body().parts().stream()
         .filter(part -> part instanceof Prose prose && prose.kind() == Prose.Kind.STOP)

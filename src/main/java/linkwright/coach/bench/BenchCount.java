@@ -77,7 +77,7 @@ final class BenchCount {
       return Turn.to(shown.trouble(tooMany(at, count)));
     }
     List<Fact> facts = moved(model, at, count, at.fromRedo());
-    return Turn.keep(Partners.counted(NextSize.told(shown, at, facts), at), facts);
+    return Turn.keep(Partners.counted(NextSize.told(shown, at, facts), at, count), facts);
   }
 
   private static String tooMany(AtBench at, int count) {

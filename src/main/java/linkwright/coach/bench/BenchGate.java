@@ -37,8 +37,15 @@ final class BenchGate {
 
   /** No step is passed while cards of it were not turned over: some stand nowhere else. */
   static Model cardsFirst(Model model, AtBench at) {
+    boolean due =
+        BenchWait.due(model, at).isPresent()
+            || model.due().stream().anyMatch(wait -> wait.elsewhere() && !wait.held());
     return model.trouble(
-        "First this card: {do:seen} turns it. Step " + at.number() + " is not passed without.");
+        (due
+                ? "First the wait that is over: {do:to-due} goes there. Then this card. Step "
+                : "First this card: {do:seen} turns it. Step ")
+            + at.number()
+            + " is not passed without.");
   }
 
   /** What an entry leads to: a book that names no step of its routine has its step opened. */
@@ -156,10 +163,9 @@ final class BenchGate {
     if (redo.isPresent()) {
       return open(model.told("Some go back: on to “" + redo.get().title() + "”."), redo.get());
     }
-    Optional<Step> behind = BenchWait.behind(model, at);
-    if (behind.isPresent() && !behind.get().id().equals(at.step().id())) {
-      return open(
-          model.told("A wait runs still: on to “" + behind.get().title() + "”."), behind.get());
+    Optional<Turn> behind = BenchWait.behind(model, at);
+    if (behind.isPresent()) {
+      return behind.get();
     }
     Optional<BenchAgain> again = BenchAgain.of(model, at);
     if (again.isPresent()) {

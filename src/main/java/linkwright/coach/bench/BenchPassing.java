@@ -1,6 +1,7 @@
 package linkwright.coach.bench;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,6 +20,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobCard;
 import linkwright.job.Trials;
+import linkwright.plan.FinenessWord;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
@@ -29,6 +31,8 @@ import linkwright.standing.WaitingPiece;
  * failed, a step at which nothing was done. It is said once, and entered.
  */
 final class BenchPassing {
+  private static final String NOT_DUE = "no mark is due";
+
   private BenchPassing() {}
 
   /** Pieces that failed, of which nobody said yet when they are redone. */
@@ -123,15 +127,37 @@ final class BenchPassing {
     boolean opened = last instanceof Fact.StepOpened || last instanceof Fact.CautionSeen;
     boolean marks = at.step().detail().when().words().containsKey("mark");
     StepId step = at.step().id();
-    return opened && marks && job.state().card().of(JobCard.MARK).isBlank()
+    boolean answered = NOT_DUE.equals(passed(model).get(step));
+    return opened && marks && !answered && job.state().card().of(JobCard.MARK).isBlank()
         ? Optional.of(
             new BenchAsk.Passing(
                 "Is a fineness mark due, by the law of your place or as ordered? The job card says"
-                    + " nothing of it",
+                    + " nothing of it"
+                    + rules(model, job),
                 "it is due: this step",
                 Optional.of(step),
-                List.of(new BenchFact.StepSkipped(step, "no mark is due"))))
+                List.of(new BenchFact.StepSkipped(step, NOT_DUE))))
         : Optional.empty();
+  }
+
+  /** What the plan says of it, by the rules that are known; empty where it says nothing. */
+  private static String rules(Model model, OpenJob job) {
+    return job.standing()
+        .counted()
+        .plan()
+        .flatMap(
+            plan ->
+                FinenessWord.inShort(
+                    plan.wish().metal(), plan.massChainG(), model.handbook().reference()))
+        .map(word -> "; by the rules the plan knows: " + word)
+        .orElse("");
+  }
+
+  /** Asked once: that it is due goes on the job card, as if it had stood there. */
+  private static Turn marked(Model plain, OpenJob job) {
+    Map<String, String> said = new LinkedHashMap<>(job.state().card().said());
+    said.put(JobCard.MARK, "due");
+    return Turn.keep(plain.told("The job card says now: mark due."), new BenchFact.CardSet(said));
   }
 
   /** What is entered of steps that are passed on the way to a later one. */
@@ -153,10 +179,16 @@ final class BenchPassing {
     return facts;
   }
 
+  /** Whether nothing was done at a step that counts nothing, and nothing entered of that yet. */
+  static boolean isUndone(OpenJob job, AtBench at) {
+    return !at.isDone(job.state()) && !job.state().course().passed().containsKey(at.step().id());
+  }
+
   /** What is left at a step that is gone past; empty if nothing is. */
   private static String leftAt(OpenJob job, AtBench at) {
     if (!at.counts()) {
-      return at.isDone(job.state()) ? "" : "nothing done";
+      boolean answered = NOT_DUE.equals(job.state().course().passed().get(at.step().id()));
+      return answered || at.isDone(job.state()) ? "" : "nothing done";
     }
     if (at.begins()) {
       return at.through() == 0 ? "none " + at.stage() : "";
@@ -203,6 +235,9 @@ final class BenchPassing {
       return none(model, key, "Press 1, or {do:pass-on} to go on past it.");
     }
     Model plain = model.with(BenchHeld.PLAIN);
+    if (asked.back().equals(Optional.of(at.step().id()))) {
+      return marked(plain, model.job().orElseThrow());
+    }
     return asked
         .back()
         .flatMap(at.routine()::step)

@@ -187,6 +187,9 @@ public final class BenchPlace implements Place {
       Act one = at.cuts() ? Act.CUT_ONE : Act.BEGIN_ONE;
       return BenchCount.enoughAreCut(model, at) ? Act.ONWARD : one;
     }
+    if (batch && !batchWaits && at.waitRunning(model).isPresent()) {
+      return Act.MEANWHILE;
+    }
     boolean spare = !batch && at.enough();
     if (spare || (at.waiting() + at.redo() == 0 && !along)) {
       return Act.ONWARD;

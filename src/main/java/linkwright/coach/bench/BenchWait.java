@@ -163,6 +163,11 @@ final class BenchWait {
   }
 
   private static Optional<Step> other(Model model, AtBench at) {
+    return other(model, at, at);
+  }
+
+  /** The step with work that is nearest to a wait, as one goes there from another step. */
+  private static Optional<Step> other(Model model, AtBench at, AtBench from) {
     OpenJob job = model.job().orElseThrow();
     Routine routine = at.routine();
     return routine.steps().stream()
@@ -171,7 +176,21 @@ final class BenchWait {
         .min(
             Comparator.<AtBench>comparingInt(there -> Math.abs(there.number() - at.number()))
                 .thenComparing(there -> -there.number()))
-        .map(AtBench::step);
+        .map(there -> firstUndone(model, from, there).orElse(there.step()));
+  }
+
+  /** No step between them that counts nothing, yet does something, is gone past untold. */
+  private static Optional<Step> firstUndone(Model model, AtBench at, AtBench there) {
+    OpenJob job = model.job().orElseThrow();
+    return at.routine().steps().stream()
+        .limit(there.number() - 1L)
+        .skip(at.number())
+        .map(step -> AtBench.of(at.routine(), job, step))
+        .filter(between -> !between.counts() && between.step().detail().loop().isEmpty())
+        .filter(between -> between.waitRunning(model).isEmpty())
+        .filter(between -> BenchPassing.isUndone(job, between))
+        .map(AtBench::step)
+        .findFirst();
   }
 
   /**
@@ -213,20 +232,27 @@ final class BenchWait {
 
   /**
    * Where the work goes on from a step that counts pieces while an earlier one has a wait running:
-   * not past what is still in it.
+   * not past what is still in it. Empty where no wait runs, or the work is here.
    */
-  static Optional<Step> behind(Model model, AtBench at) {
+  static Optional<Turn> behind(Model model, AtBench at) {
     if (!at.counts()) {
       return Optional.empty();
     }
     OpenJob job = model.job().orElseThrow();
-    Optional<AtBench> waits =
-        at.routine().steps().stream()
-            .limit(at.number() - 1L)
-            .map(step -> AtBench.of(at.routine(), job, step))
-            .filter(there -> there.waitRunning(model).isPresent())
-            .findFirst();
-    return waits.map(there -> other(model, there).orElse(there.step()));
+    return at.routine().steps().stream()
+        .limit(at.number() - 1L)
+        .map(step -> AtBench.of(at.routine(), job, step))
+        .filter(there -> there.waitRunning(model).isPresent())
+        .findFirst()
+        .flatMap(there -> behind(model, at, there));
+  }
+
+  private static Optional<Turn> behind(Model model, AtBench at, AtBench waits) {
+    String left = till(waits.waitRunning(model).orElseThrow(), model);
+    Step on = other(model, waits, at).orElse(waits.step());
+    return on.id().equals(at.step().id())
+        ? Optional.empty()
+        : Optional.of(BenchGate.open(model.told(left + ". On to “" + on.title() + "”."), on));
   }
 
   /** She has looked, and it is clean: a wait that ends by a look is over. */

@@ -55,22 +55,14 @@ public record Page(
   }
 
   /**
-   * What is told everywhere: the fire watch while it runs, and the other wait that ends first. Of
-   * two by one name the open job's own stands before another's, unless that is due alone.
+   * What is told everywhere: the fire watch while it runs, and the other wait that ends first,
+   * whichever job's it is; of two that end at once the open job's own comes first in the list.
    */
   public List<WaitShown> nextWaits() {
-    Optional<WaitShown> next = waits.stream().filter(wait -> !wait.watch()).findFirst();
     return Stream.concat(
             waits.stream().filter(WaitShown::watch).limit(1),
-            next.map(wait -> own(wait).orElse(wait)).stream())
+            waits.stream().filter(wait -> !wait.watch()).limit(1))
         .toList();
-  }
-
-  private Optional<WaitShown> own(WaitShown next) {
-    return waits.stream()
-        .filter(wait -> wait.job().isEmpty() && !wait.watch())
-        .filter(wait -> wait.name().equals(next.name()) && wait.due() == next.due())
-        .findFirst();
   }
 
   /**

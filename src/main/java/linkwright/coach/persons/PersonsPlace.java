@@ -133,7 +133,7 @@ public final class PersonsPlace implements Place {
         model
             .with(new PersonsHeld(Optional.empty(), ""))
             .told(
-                "At the bench: “" + name(model, person) + "”." + before(model, sits) + lit(model)),
+                lit(model) + "At the bench: “" + name(model, person) + "”." + before(model, sits)),
         facts);
   }
 
@@ -147,10 +147,10 @@ public final class PersonsPlace implements Place {
         : " The sitting of “" + name(model, model.person()) + "” is ended.";
   }
 
-  /** Whoever takes over takes the flame over with it. */
+  /** Whoever takes over takes the flame over with it: it stands first, for the rest may be cut. */
   private static String lit(Model model) {
     return model.hotWork().lit().isPresent()
-        ? " A flame is lit: look together, {do:to-hot-work} asks."
+        ? "A flame is lit: look together, {do:to-hot-work} asks. "
         : "";
   }
 

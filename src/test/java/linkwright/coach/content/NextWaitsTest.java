@@ -36,10 +36,10 @@ class NextWaitsTest {
   }
 
   @Test
-  void of_two_by_one_name_the_open_jobs_own_stands_there() {
+  void of_two_by_one_name_the_one_that_ends_sooner_stands_there_with_its_job() {
     WaitShown hers = wait("Pickle", "", "6:00");
     WaitShown others = wait("Pickle", "The anklet", "2:00");
-    assertThat(page(others, hers).nextWaits()).containsExactly(hers);
+    assertThat(page(others, hers).nextWaits()).containsExactly(others);
   }
 
   @Test
