@@ -2,7 +2,9 @@ package linkwright.cli;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
@@ -17,6 +19,7 @@ import linkwright.files.Library;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
+import linkwright.shell.BookOfJob;
 import linkwright.shell.Start;
 import linkwright.standing.Handbook;
 import picocli.CommandLine.Command;
@@ -60,19 +63,22 @@ final class HandsCommand implements Callable<Integer> {
     List<String> unread = new ArrayList<>();
     Handbook handbook = Start.handbook(library, root.home(), unread);
     here.err().sayAll(unread);
-    List<String> known = handbook.hands().jobs().stream().map(job -> job.slug()).toList();
+    Map<String, String> known = new LinkedHashMap<>();
+    handbook.hands().jobs().forEach(job -> known.put(job.slug(), job.name()));
     for (String job : out) {
-      if (!known.contains(job)) {
-        return root.wrong(
-            "There is no job \""
-                + job
-                + "\"."
-                + Nearest.of(job, known).map(near -> " Did you mean " + near + "?").orElse(""));
+      Read<String> meant = meant(job, known);
+      if (meant instanceof Read.Bad<String> bad) {
+        return root.wrong(bad.sentence());
       }
-      file = file.with(job, true);
+      file = file.with(meant.orThrow(), true);
     }
     for (String job : again) {
-      file = file.with(job, false);
+      // A book that is gone may still be among those left out.
+      Read<String> meant = file.leftOut().contains(job) ? Read.good(job) : meant(job, known);
+      if (meant instanceof Read.Bad<String> bad) {
+        return root.wrong(bad.sentence());
+      }
+      file = file.with(meant.orThrow(), false);
     }
     if (!out.isEmpty() || !again.isEmpty()) {
       Optional<String> unkept = file.save(root.home());
@@ -97,5 +103,25 @@ final class HandsCommand implements Callable<Integer> {
       answer.print(root, "hands", parts);
     }
     return file.problems().isEmpty() && unread.isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
+  }
+
+  /** The book that is meant by its own name or by its job's. */
+  private static Read<String> meant(String job, Map<String, String> known) {
+    if (known.containsKey(job)) {
+      return Read.good(job);
+    }
+    return BookOfJob.called(job, known)
+        .flatMap(
+            book ->
+                book.map(Read::good)
+                    .orElseGet(
+                        () ->
+                            Read.bad(
+                                "There is no job \""
+                                    + job
+                                    + "\"."
+                                    + Nearest.of(job, known.keySet())
+                                        .map(near -> " Did you mean " + near + "?")
+                                        .orElse(""))));
   }
 }

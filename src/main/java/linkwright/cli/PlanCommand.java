@@ -111,8 +111,9 @@ final class PlanCommand implements Callable<Integer> {
 
   /** A plan file where there is one of that name, else the job's book. */
   private Read<Path> readable(Path path) {
-    if (Files.isDirectory(path)) {
-      return Read.bad(path + " is a folder: name the plan file in it.");
+    Optional<String> none = PlanFile.none(path, file);
+    if (none.isPresent()) {
+      return Read.bad(none.get());
     }
     if (Files.exists(path)) {
       return Read.good(path);

@@ -8,6 +8,7 @@ import linkwright.coach.kernel.PlaceId;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.quantity.Read;
+import linkwright.shell.BookOfJob;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,6 +46,10 @@ final class RehearseCommand implements Callable<Integer> {
     Read<Opening> job =
         Opening.open(Optional.of(what), home, library, root.here().clock().instant());
     if (job instanceof Read.Bad<Opening>) {
+      Optional<String> several = BookOfJob.meant(what, home).problem();
+      if (several.isPresent()) {
+        return root.wrong(several.get());
+      }
       return root.wrong(RoutineNames.unknown(what, library) + " Nor is there a job of that name.");
     }
     return root.start(

@@ -77,6 +77,7 @@ final class TakeInCommand implements Callable<Integer> {
     if (where.equals(DRAWER)) {
       return enter(
           TakenIn.stock(name, table, handbook.drawer(), handbook.reference(), units),
+          "the drawer",
           Optional.empty());
     }
     Read<BookOfJob> book = BookOfJob.named(where, root.home(), handbook);
@@ -91,10 +92,11 @@ final class TakeInCommand implements Callable<Integer> {
     return enter(
         TakenIn.job(
             name, table, book.orThrow().entries(), state, Standing.of(state, own), own, units),
+        state.course().name() + " (book " + book.orThrow().slug() + ")",
         Optional.of(book.orThrow().path()));
   }
 
-  private int enter(TakenIn taken, Optional<Path> book) {
+  private int enter(TakenIn taken, String into, Optional<Path> book) {
     Surroundings here = root.here();
     if (!taken.problems().isEmpty()) {
       here.err().sayAll(Located.all(taken.problems()));
@@ -116,7 +118,7 @@ final class TakeInCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     if (onlyTried) {
-      here.out().say(count + " can be entered. Nothing was entered.");
+      here.out().say(count + " can be entered into " + into + ". Nothing was entered.");
       return Exit.GOOD;
     }
     String device = Choices.load(root.home()).device(here, root.home());
@@ -128,7 +130,7 @@ final class TakeInCommand implements Callable<Integer> {
       here.err().say(unkept.get());
       return Exit.PROBLEMS;
     }
-    here.out().say(count + " entered.");
+    here.out().say(count + " entered into " + into + ".");
     return Exit.GOOD;
   }
 }

@@ -24,12 +24,23 @@ public final class DiskTrouble {
   /** Why a file cannot be read. */
   public static String reading(Path path, IOException trouble) {
     if (trouble instanceof NoSuchFileException) {
-      return "There is no file " + path + ".";
+      return Files.isSymbolicLink(path) ? leadsToNothing(path) : "There is no file " + path + ".";
     }
     if (trouble instanceof AccessDeniedException) {
       return "You may not read " + path + ": ask whoever owns it, or change its permissions.";
     }
     return "The file " + path + " cannot be read: " + reason(trouble) + ".";
+  }
+
+  private static String leadsToNothing(Path link) {
+    try {
+      return link
+          + " is a link to "
+          + Files.readSymbolicLink(link)
+          + ", where there is nothing: bring that back, or take the link away.";
+    } catch (IOException gone) {
+      return "There is no file " + link + ".";
+    }
   }
 
   /** Why nobody can know whether a file is there; empty where that can be known. */

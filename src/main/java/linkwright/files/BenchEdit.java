@@ -30,7 +30,8 @@ final class BenchEdit {
    * @param value what it is to be; empty takes the line out
    */
   static String set(String text, String key, String value) {
-    BenchEdit edit = new BenchEdit(text.isBlank() ? "format: 1\n" : text);
+    boolean begun = text.lines().anyMatch(line -> !line.isBlank() && !line.startsWith("#"));
+    BenchEdit edit = new BenchEdit(begun ? text : "format: 1\n" + text.stripTrailing());
     edit.set(List.of(key.split("\\.", -1)), value);
     return String.join("\n", edit.lines) + "\n";
   }

@@ -3,6 +3,7 @@ package linkwright.files;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -151,7 +152,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<BenchName> 
   public static BenchFile load(Home home) {
     Path path = home.bench();
     List<Problem> trouble = new ArrayList<>();
-    if (!Files.exists(path)) {
+    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
       return new BenchFile(trouble);
     }
     return Home.read(path, trouble).map(BenchFile::of).orElseGet(() -> new BenchFile(trouble));
@@ -174,9 +175,13 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<BenchName> 
         return Read.bad(bad.sentence());
       }
       String text = there.orThrow();
+      ProblemList unread = new ProblemList(path.toString());
       BenchFile before = of(file(path, text));
       for (Map.Entry<String, String> each : changes.entrySet()) {
         text = BenchEdit.set(text, before.asNamed(each.getKey(), reference), each.getValue());
+      }
+      if (YamlFields.ofFile(file(path, text).bytes(), "the bench", unread).isEmpty()) {
+        return Read.bad(unread.all().get(0).sentence() + " Nothing is changed in it.");
       }
       BenchFile after = of(file(path, text)).known(reference, routines);
       List<Problem> wrong = new ArrayList<>(after.problems());

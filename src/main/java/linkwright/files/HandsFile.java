@@ -3,6 +3,7 @@ package linkwright.files;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -37,7 +38,7 @@ public record HandsFile(Set<String> leftOut, List<Problem> problems) {
   public static HandsFile load(Home home) {
     Path path = home.folder().resolve(NAME);
     List<Problem> trouble = new ArrayList<>();
-    return Files.exists(path)
+    return Files.exists(path, LinkOption.NOFOLLOW_LINKS)
         ? Home.read(path, trouble)
             .map(HandsFile::of)
             .orElseGet(() -> new HandsFile(Set.of(), trouble))

@@ -1,6 +1,7 @@
 package linkwright.files;
 
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -41,7 +42,7 @@ public record KeysFile(Map<String, List<String>> keys, List<Problem> problems) {
   public static KeysFile load(Home home, Collection<String> acts, Predicate<String> isKey) {
     Path path = home.folder().resolve(NAME);
     List<Problem> trouble = new ArrayList<>();
-    if (!Files.exists(path)) {
+    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
       return new KeysFile(Map.of(), trouble);
     }
     return Home.read(path, trouble)

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -44,6 +45,20 @@ public record PlanFile(
   public PlanFile {
     texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
     problems = List.copyOf(problems);
+  }
+
+  /**
+   * Why what lies there is no plan file; empty where one lies there, or nothing.
+   *
+   * @param typed what was typed for it, as it is to be told
+   */
+  public static Optional<String> none(Path path, String typed) {
+    if (Files.isDirectory(path)) {
+      return Optional.of(typed + " is a folder: name the plan file in it.");
+    }
+    return Files.exists(path) && !Files.isRegularFile(path)
+        ? Optional.of(typed + " is no plan file: it is no ordinary file.")
+        : Optional.empty();
   }
 
   /** Reads a plan file; what can be looked up is looked up in the library. */

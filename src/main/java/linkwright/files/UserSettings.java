@@ -3,6 +3,7 @@ package linkwright.files;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -102,7 +103,7 @@ public record UserSettings(
     Path path = home.folder().resolve(NAME);
     List<Problem> trouble = new ArrayList<>();
     UnitStyle units = units(home);
-    if (!Files.exists(path)) {
+    if (!Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
       return new Loaded(usual(units), trouble);
     }
     return Home.read(path, trouble)

@@ -47,9 +47,13 @@ final class SavedPlan {
     }
     if (!Files.isRegularFile(path)) {
       return Read.bad(
-          Files.exists(path)
-              ? "“" + typed + "” is no plan file: it is no ordinary file."
-              : "There is no plan file “" + typed + "”, nor one of that name in " + FOLDER + ".");
+          PlanFile.none(path, "“" + typed + "”")
+              .orElse(
+                  "There is no plan file “"
+                      + typed
+                      + "”, nor one of that name in "
+                      + FOLDER
+                      + "."));
     }
     PlanFile plan = PlanFile.read(path, Library.load(home));
     if (!plan.problems().isEmpty()) {

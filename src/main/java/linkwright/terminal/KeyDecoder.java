@@ -93,6 +93,7 @@ final class KeyDecoder {
       }
     }
     ground();
+    pasting.goOnWaiting();
   }
 
   /** Takes the next byte, 0 to 255. */

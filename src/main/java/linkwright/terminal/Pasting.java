@@ -10,7 +10,9 @@ import java.util.function.Consumer;
  * Sequences", bracketed paste mode). They are text up to the mark of their end, and a line that
  * stalls for a few seconds in the middle makes no keys of the rest. A mark that never comes would
  * make text of every key from then on: after some seconds of quiet, or once what comes after a
- * stall comes like keys that are pressed, the paste is dropped and told.
+ * stall comes like keys that are pressed, the paste is dropped and told. What comes before anyone
+ * can have read that is none of a key either; and the rest of the paste may still come, so what
+ * comes in one go up to the mark of an end is text.
  *
  * <p>A text may itself hold that mark. So what comes in one go with a paste, before the keyboard is
  * quiet, is text too if another mark closes it, else keys.
@@ -36,6 +38,9 @@ final class Pasting {
   /** No hand is so quick: neither after a paste nor from one key to the next. */
   private static final int HAND_MILLIS = 30;
 
+  /** Nobody has read sooner that the paste is dropped. */
+  private static final int READ_MILLIS = 300;
+
   /** So much is kept before it is given on as a part; a field's text is far shorter. */
   private static final int PART = 64 * 1024;
 
@@ -47,7 +52,11 @@ final class Pasting {
     /** After a stall ESC came alone so far: the Escape key, if it stays alone. */
     STALLED_ESCAPE,
     /** Behind the mark of an end. */
-    BEHIND
+    BEHIND,
+    /** It is being told that the paste is dropped. */
+    TOLD,
+    /** Dropped; its rest may come. */
+    DROPPED
   }
 
   private final Charset charset;
@@ -82,12 +91,15 @@ final class Pasting {
 
   /** Whether time makes a difference. */
   boolean isPending() {
-    return isOn();
+    return isOn() && !(state == State.DROPPED && bytesInOneGo == 0);
   }
 
   /** How long after the last byte {@link #expire} is due. */
   int patienceMillis() {
-    return state == State.BEHIND || comesAnew()
+    if (state == State.TOLD && bytesInOneGo == 0) {
+      return STALL_MILLIS * stallsSinceAByte + READ_MILLIS;
+    }
+    return state == State.BEHIND || isDropped() || comesAnew()
         ? HAND_MILLIS
         : STALL_MILLIS * (1 + stallsSinceAByte);
   }
@@ -97,28 +109,48 @@ final class Pasting {
     return hasStalled && state == State.TEXT;
   }
 
+  private boolean isDropped() {
+    return state == State.TOLD || state == State.DROPPED;
+  }
+
   /** Takes a byte, 0 to 255; answers false if it is no text but the key that leaves the paste. */
   boolean take(int b) {
-    if (state == State.STALLED && b == CTRL_C) {
+    if (b == CTRL_C && (state == State.STALLED || (isDropped() && bytesInOneGo == 0))) {
       leave();
       return false;
     }
     stallsSinceAByte = 0;
     bytesInOneGo++;
-    if (bytesInOneGo > ONE_KEY) {
+    if (bytesInOneGo > ONE_KEY && !isDropped()) {
       signs = 0;
     }
     boolean afterAStall = state == State.STALLED;
-    if (state != State.BEHIND) {
+    if (state != State.BEHIND && !isDropped()) {
       state = afterAStall && b == ESC && ofAMark == 0 ? State.STALLED_ESCAPE : State.TEXT;
     }
     if (markEndsWith(b)) {
       give(takeOutWhole());
-      state = mark[WHICH] == '1' ? State.BEHIND : State.TEXT;
-    } else if (state == State.TEXT && bytes.size() >= PART) {
+      if (mark[WHICH] == '1') {
+        state = State.BEHIND;
+      } else if (isDropped()) {
+        begin();
+      } else {
+        state = State.TEXT;
+      }
+    } else if (bytes.size() >= PART && (state == State.TEXT || isDropped())) {
       give(takeOutWhole());
+      if (isDropped()) {
+        begin();
+      }
     }
     return true;
+  }
+
+  /** After what {@link #expire} answered with is taken: the rest of what was dropped may come. */
+  void goOnWaiting() {
+    if (state == State.NONE && signs > 0) {
+      state = State.DROPPED;
+    }
   }
 
   /** Nothing more came: answers with the bytes that turned out to be keys. */
@@ -136,15 +168,26 @@ final class Pasting {
         bytesInOneGo = 0;
         state = State.STALLED;
         if (signs >= SIGNS) {
-          leave();
+          ofAMark = 0;
+          bytes.reset();
+          state = State.TOLD;
           inputs.accept(new Input.PasteDropped());
         }
       }
+      case TOLD -> {
+        give(takeOutWhole());
+        leave();
+        signs = SIGNS;
+        state = State.DROPPED;
+      }
       case STALLED_ESCAPE -> leave();
       case BEHIND -> {
-        bytes.write(mark, 0, ofAMark);
-        byte[] keys = bytes.toByteArray();
-        leave();
+        return takeOutKeys();
+      }
+      case DROPPED -> {
+        int left = signs - 1;
+        byte[] keys = takeOutKeys();
+        signs = left;
         return keys;
       }
       case NONE -> {
@@ -154,8 +197,17 @@ final class Pasting {
     return new byte[0];
   }
 
+  private byte[] takeOutKeys() {
+    bytes.write(mark, 0, ofAMark);
+    byte[] keys = bytes.toByteArray();
+    leave();
+    return keys;
+  }
+
   private void leave() {
     state = State.NONE;
+    signs = 0;
+    bytesInOneGo = 0;
     ofAMark = 0;
     bytes.reset();
   }

@@ -117,8 +117,8 @@ record TerminalAnswers(
   /** What it answered, for whoever wonders. */
   String sentence() {
     if (!speaks) {
-      return "It answers nothing when it is asked what it can do, so no more is used of it than every"
-          + " terminal has.";
+      return "It answers nothing when it is asked what it can do, so no more is used of it than"
+                 + " every terminal has.";
     }
     List<String> says = new ArrayList<>();
     if (!name.isEmpty()) {

@@ -68,8 +68,61 @@ class ToldNamesTest {
                 List.of("quit"), "walk", "--plain", "--new", "New", "--plan", plan.toString()))
         .isNotZero();
     assertThat(line.err())
-        .contains("is no plan file: it is no ordinary file")
+        .isEqualTo(plan + " is a folder: name the plan file in it.\n")
         .doesNotContain("There is no plan file");
+    String named = line.err();
+    assertThat(line.run("plan", plan.toString())).isNotZero();
+    assertThat(line.err()).isEqualTo(named);
+  }
+
+  @Test
+  void a_rehearsal_asks_which_of_several_jobs_of_one_name_is_meant() {
+    line.typing(List.of("quit"), "walk", "--plain", "--new", "Gate chain");
+    assertThat(line.typing(List.of("quit"), "rehearse", "--plain", "Gate chain")).isNotZero();
+    assertThat(line.err())
+        .contains("Several jobs are called Gate chain", "gate-chain, gate-chain-2")
+        .doesNotContain("Nor is there", "There is no routine");
+    assertThat(line.typing(List.of("quit"), "rehearse", "--plain", "gate CHAIN 9")).isNotZero();
+    assertThat(line.err()).contains("There is no routine", "Nor is there a job of that name");
+  }
+
+  @Test
+  void a_book_is_left_out_and_counts_again_by_the_name_of_its_job() {
+    assertThat(line.run("hands", "--leave-out", "gate CHAIN")).as(line.err()).isZero();
+    assertThat(line.home().resolve("hands.yaml")).content().contains("gate-chain");
+    assertThat(line.run("hands", "--count", "Gate chain")).as(line.err()).isZero();
+    assertThat(line.home().resolve("hands.yaml")).content().doesNotContain("gate-chain");
+    assertThat(line.run("hands", "--count", "gate-chian")).isEqualTo(Exit.WRONG_USE);
+    assertThat(line.err()).contains("There is no job \"gate-chian\". Did you mean gate-chain?");
+    line.typing(List.of("quit"), "walk", "--plain", "--new", "Gate chain");
+    for (String option : List.of("--leave-out", "--count")) {
+      assertThat(line.run("hands", option, "Gate chain")).isEqualTo(Exit.WRONG_USE);
+      assertThat(line.err()).contains("Several jobs are called Gate chain", "gate-chain-2");
+    }
+  }
+
+  @Test
+  void a_book_that_is_gone_counts_again_by_its_name() throws IOException {
+    line.run("hands", "--leave-out", "gate-chain");
+    Files.move(jobs.resolve("gate-chain.yaml"), folder.resolve("kept.yaml"));
+    line.run("hands", "--count", "gate-chain");
+    assertThat(line.home().resolve("hands.yaml")).content().doesNotContain("gate-chain");
+  }
+
+  @Test
+  void rows_are_told_with_the_job_and_the_book_that_they_went_into() throws IOException {
+    Files.move(jobs.resolve("gate-chain.yaml"), jobs.resolve("anna.yaml"));
+    Files.deleteIfExists(jobs.resolve("gate-chain.last"));
+    line.typing(List.of("quit"), "walk", "--plain", "--new", "Anna");
+    Path rows = line.file("t.csv", "blank (mm),wire (mm),length (mm)\n38,1.2,15\n");
+    assertThat(line.run("take-in", "anna", rows.toString(), "--try")).as(line.err()).isZero();
+    assertThat(line.out())
+        .contains("1 row can be entered into Gate chain (book anna). Nothing was entered.");
+    assertThat(line.run("take-in", "anna", rows.toString())).as(line.err()).isZero();
+    assertThat(line.out()).isEqualTo("1 row entered into Gate chain (book anna).\n");
+    Path lots = line.file("l.csv", "lot,what,metal,mass (g)\nmarch,wire,sterling,20\n");
+    assertThat(line.run("take-in", "drawer", lots.toString())).as(line.err()).isZero();
+    assertThat(line.out()).isEqualTo("1 row entered into the drawer.\n");
   }
 
   @Test

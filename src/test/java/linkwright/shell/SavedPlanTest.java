@@ -79,10 +79,10 @@ class SavedPlanTest {
 
   @Test
   void one_that_is_no_ordinary_file_is_there_but_no_plan() throws IOException {
-    Path pipe = Files.createDirectories(folder.resolve("plans").resolve("pipe.yaml"));
-    for (String typed : List.of("pipe", "pipe.yaml", pipe.toString())) {
+    Path lies = Files.createDirectories(folder.resolve("plans").resolve("march.yaml"));
+    for (String typed : List.of("march", "march.yaml", lies.toString())) {
       assertThat(SavedPlan.read(home, typed, BEFORE, handbook).problem().orElse(""))
-          .isEqualTo("“" + typed + "” is no plan file: it is no ordinary file.");
+          .isEqualTo("“" + typed + "” is a folder: name the plan file in it.");
     }
   }
 }

@@ -97,9 +97,56 @@ class PastingTest {
     assertThat(drain(decoder)).containsExactly(new Pasted("uu"));
     quiet();
     assertThat(drain(decoder)).containsExactly(new PasteDropped());
+    assertThat(decoder.patienceMillis()).as("till it can be read").isEqualTo(5300);
+    quiet();
     assertThat(decoder.isPending()).isFalse();
-    type(" ");
+    type(" ").quiet();
     assertThat(drain(decoder)).containsExactly(typed(" "));
+  }
+
+  private PastingTest dropped() {
+    type("\u001b[200~foo").quiet().quiet().quiet().quiet().quiet();
+    assertThat(drain(decoder)).containsExactly(new Pasted("foo"), new PasteDropped());
+    return this;
+  }
+
+  @Test
+  void thatWereDroppedMakeNoKeysOfTheirRestThatComesLate() {
+    dropped().quiet().type("    \u001b[201~").quiet();
+    assertThat(drain(decoder)).containsExactly(new Pasted("    "));
+    type(" ");
+    assertThat(drain(decoder)).as("from here on keys are keys").containsExactly(typed(" "));
+    dropped().quiet().type(" ").quiet();
+    assertThat(drain(decoder)).containsExactly(typed(" "));
+    type(" q\u001b[A\u001b[201~\u001b[B").quiet();
+    assertThat(drain(decoder)).containsExactly(new Pasted(" q\u001b[A"), key(Key.Kind.DOWN));
+    dropped().quiet().type(" \u001b[200~one\u001b[201~").quiet();
+    assertThat(drain(decoder)).containsExactly(new Pasted(" "), new Pasted("one"));
+  }
+
+  @Test
+  void thatWereDroppedTakeTheKeyThatComesAsItIsTold() {
+    dropped().type("x").quiet();
+    assertThat(drain(decoder)).containsExactly(new Pasted("x"));
+    type("\u001b[A").quiet();
+    assertThat(drain(decoder)).containsExactly(key(Key.Kind.UP));
+    dropped().type("\u0003");
+    assertThat(drain(decoder)).containsExactly(new Ended());
+  }
+
+  @Test
+  void thatWereDroppedHoldNoKeyBackForLong() {
+    dropped().quiet();
+    for (int press = 1; press <= 5; press++) {
+      type("\u001b[1;5A");
+      assertThat(decoder.patienceMillis()).isEqualTo(30);
+      quiet().type("\u001b").quiet();
+      assertThat(drain(decoder)).endsWith(key(Key.Kind.ESCAPE));
+    }
+    type(" ");
+    assertThat(drain(decoder)).as("at once").containsExactly(typed(" "));
+    dropped().quiet().type("\u0003");
+    assertThat(drain(decoder)).containsExactly(new Ended());
   }
 
   @Test
@@ -120,7 +167,7 @@ class PastingTest {
       quiet();
     }
     assertThat(drain(decoder)).endsWith(new Pasted(" "), new PasteDropped());
-    type(" ");
+    quiet().type(" ").quiet();
     assertThat(drain(decoder)).containsExactly(typed(" "));
   }
 

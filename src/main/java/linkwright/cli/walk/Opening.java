@@ -181,9 +181,8 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     }
     if (!Files.isRegularFile(Path.of(plan.get()))) {
       return Read.bad(
-          Files.exists(Path.of(plan.get()))
-              ? plan.get() + " is no plan file: it is no ordinary file."
-              : "There is no plan file " + plan.get() + ".");
+          PlanFile.none(Path.of(plan.get()), plan.get())
+              .orElse("There is no plan file " + plan.get() + "."));
     }
     PlanFile file = PlanFile.read(Path.of(plan.get()), library);
     List<Problem> problems = new ArrayList<>(file.problems());

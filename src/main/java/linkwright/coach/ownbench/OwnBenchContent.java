@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import linkwright.bench.OwnBench;
 import linkwright.bench.OwnSolder;
@@ -27,12 +28,18 @@ import linkwright.standing.typed.TypedTwice;
  * @param today the day, for the age of the pickle
  */
 public record OwnBenchContent(UnitStyle units, LocalDate today) {
+  /** What is told of her bench's file, which is told where it lies. */
+  private static final Pattern OF_HER_BENCH = Pattern.compile("(^|[/\\\\])bench\\.yaml\\b");
 
   /** All of it. */
   public List<Part> of(Handbook handbook) {
     List<Part> parts = new ArrayList<>();
     OwnBench bench = handbook.own();
     Map<String, String> twice = TypedTwice.of(handbook);
+    if (bench.equals(OwnBench.NONE)
+        && handbook.told().stream().anyMatch(each -> OF_HER_BENCH.matcher(each).find())) {
+      return List.of(Prose.says("What is known of your bench cannot be read."));
+    }
     if (bench.equals(OwnBench.NONE)) {
       parts.add(
           Prose.says(
