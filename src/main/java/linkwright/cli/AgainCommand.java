@@ -89,9 +89,11 @@ final class AgainCommand implements Callable<Integer> {
       root.here().err().say(bad.sentence());
       return Exit.PROBLEMS;
     }
-    job = book.orThrow().slug();
     JobState earlier = book.orThrow().state();
-    return again(earlier, book.orThrow().handbook(), handbook.forJob("", List.of()));
+    if (!earlier.course().closed()) {
+      return root.wrong("Only a job that is closed is made again: close it at weigh in first.");
+    }
+    return again(book.orThrow(), handbook.forJob("", List.of()));
   }
 
   private Map<String, String> changes() {
@@ -104,7 +106,9 @@ final class AgainCommand implements Callable<Integer> {
   }
 
   /** The earlier job teaches the next one, too. */
-  private int again(JobState earlier, Handbook handbook, Handbook next) {
+  private int again(BookOfJob book, Handbook next) {
+    JobState earlier = book.state();
+    Handbook handbook = book.handbook();
     Surroundings here = root.here();
     Choices choices = Choices.load(root.home());
     UnitStyle units = choices.user().units();
@@ -130,7 +134,7 @@ final class AgainCommand implements Callable<Integer> {
       answer.print(root, "again", parts);
     }
     int written = into.map(file -> write(file, again.wish())).orElse(Exit.GOOD);
-    return name.isPresent() && written == Exit.GOOD ? begin(again, earlier, handbook) : written;
+    return name.isPresent() && written == Exit.GOOD ? begin(again, book) : written;
   }
 
   private int write(String file, Map<String, String> wish) {
@@ -138,7 +142,7 @@ final class AgainCommand implements Callable<Integer> {
     return written.problem().map(root::wrong).orElse(Exit.GOOD);
   }
 
-  private int begin(MadeAgain again, JobState earlier, Handbook handbook) {
+  private int begin(MadeAgain again, BookOfJob book) {
     Surroundings here = root.here();
     String device = Choices.load(root.home()).device(here, root.home());
     Read<String> begun =
@@ -147,8 +151,8 @@ final class AgainCommand implements Callable<Integer> {
             device,
             here.clock(),
             name.orElseThrow(),
-            again.facts(job, earlier),
-            handbook);
+            again.facts(book.entries(), book.state()),
+            book.handbook());
     if (begun instanceof Read.Bad<String> bad) {
       here.err().say(bad.sentence());
       return Exit.PROBLEMS;

@@ -10,6 +10,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.safety.OtherJobs;
 import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -89,7 +90,7 @@ final class DueWaits {
     return next(model)
         .filter(wait -> wait.elsewhere() || model.held().place() != PlaceId.BENCH)
         .or(() -> model.due().stream().filter(JobWait::held).findFirst())
-        .map(wait -> wait.over("{do:to-due} goes there."))
+        .map(wait -> OtherJobs.told(model, wait).over("{do:to-due} goes there."))
         .orElse("");
   }
 }

@@ -22,6 +22,7 @@ import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.StillToDoWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
+import linkwright.coach.kernel.safety.OtherJobs;
 import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
@@ -78,6 +79,7 @@ public final class Pages {
 
   private static List<WaitShown> waits(Model model) {
     return model.waits().stream()
+        .map(wait -> OtherJobs.told(model, wait))
         .map(
             wait ->
                 new WaitShown(

@@ -58,6 +58,13 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<BenchName> 
           PriceList.MARGIN,
           PriceList.TAX);
 
+  /** No one value says it, so that it is written into the file. */
+  private static final String SOLDERS =
+      "a list of groups of keys, such as [{solder: my hard, grade: hard, alloy: sterling}], written"
+          + " into "
+          + NAME
+          + " itself";
+
   static final String LOSSES = "losses";
   static final String REDOS = "redos";
   static final String WAITS = "waits";
@@ -269,7 +276,7 @@ public record BenchFile(OwnBench bench, List<Problem> problems, List<BenchName> 
             some(from.optional("kerf", BenchFile::sizeMm)),
             from.group("flame", "the flame").map(BenchFile::flame).orElse(Flame.NOT_SAID),
             from.group("pickle", "the pickle").map(BenchFile::pickle).orElse(Pickle.NOT_SAID),
-            from.groups("solders", "a solder").stream().map(BenchFile::solder).toList(),
+            from.groups("solders", "a solder", SOLDERS).stream().map(BenchFile::solder).toList(),
             from.group("prices", "the price list")
                 .map(prices -> prices(prices, named))
                 .orElse(OwnPrices.NONE),

@@ -52,7 +52,10 @@ public sealed interface Fact
         LotFact,
         LessonFact {
 
-  /** The job was begun, to be made by that routine; again names the job it is made anew from. */
+  /**
+   * The job was begun, to be made by that routine; again says when the job was begun that it is
+   * made anew from (older books: what its book is called), empty if from none.
+   */
   record JobOpened(String name, String routine, String again) implements Fact {
     public JobOpened(String name, String routine) {
       this(name, routine, "");

@@ -16,6 +16,8 @@ public record Sourced(String value, Source from) {
     /** Her earlier pieces taught it. */
     HANDS,
     /** It is what is usual. */
-    USUAL
+    USUAL,
+    /** What stands in the description of her bench, and what her earlier pieces taught of it. */
+    BENCH_AND_HANDS
   }
 }

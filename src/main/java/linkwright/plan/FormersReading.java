@@ -27,7 +27,11 @@ final class FormersReading {
       int sign = item.indexOf('=');
       if (sign < 1) {
         return Read.bad(
-            "“" + item.strip() + "” is not a former: write its name and size, as eye=2.5 mm.");
+            "“"
+                + item.strip()
+                + "” does not say which former it is: write "
+                + example(item.strip(), pattern)
+                + ".");
       }
       String name = item.substring(0, sign).strip();
       if (pattern.isPresent() && !pattern.get().formersMm().containsKey(name)) {
@@ -40,6 +44,20 @@ final class FormersReading {
       formers.put(name, size.orThrow().mm());
     }
     return Read.good(formers);
+  }
+
+  /** In the names of the pattern, so that it could be typed as it stands. */
+  private static String example(String item, Optional<Pattern> pattern) {
+    String name =
+        pattern.flatMap(known -> known.formersMm().keySet().stream().findFirst()).orElse("eye");
+    String sized = name + "=2.5 mm";
+    if (item.isEmpty() || item.indexOf('=') >= 0) {
+      return sized;
+    }
+    boolean size = Length.readSize(item) instanceof Read.Good<Length>;
+    return size
+        ? name + "=" + item
+        : name + "=" + item + ", by its name at your bench, or " + sized;
   }
 
   private static String unknown(String name, Pattern pattern) {

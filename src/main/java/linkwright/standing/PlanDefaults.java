@@ -105,10 +105,12 @@ public final class PlanDefaults {
 
   /** The share of links lost that a new plan by that routine is reckoned with. */
   public static Sourced loss(Optional<Routine> routine, Handbook handbook) {
+    boolean taught = handbook.hands().lossShare(PieceKind.LINK).isPresent();
+    boolean own = handbook.own().loss().isPresent();
     Sourced.Source from =
-        handbook.hands().lossShare(PieceKind.LINK).isPresent()
-            ? Sourced.Source.HANDS
-            : handbook.own().loss().isPresent() ? Sourced.Source.BENCH : Sourced.Source.USUAL;
+        taught
+            ? own ? Sourced.Source.BENCH_AND_HANDS : Sourced.Source.HANDS
+            : own ? Sourced.Source.BENCH : Sourced.Source.USUAL;
     return new Sourced(percent(lossShare(routine, handbook)), from);
   }
 

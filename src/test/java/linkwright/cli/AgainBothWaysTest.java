@@ -102,6 +102,29 @@ class AgainBothWaysTest {
   }
 
   @Test
+  void theNewBookNamesNobodyOfTheEarlierJob() {
+    Fact.JobOpened opened = (Fact.JobOpened) byTheCommand().get(0);
+    assertThat(java.time.Instant.parse(opened.again())).isEqualTo(begun("first"));
+    assertThat(((Fact.JobOpened) byTheKey(Map.of()).get(0)).again()).isEqualTo(opened.again());
+  }
+
+  private java.time.Instant begun(String slug) {
+    Path book = home.jobs().resolve(slug + ".yaml");
+    return EntryLines.entries(BookFile.look(book).orThrow().lines()).get(0).at();
+  }
+
+  @Test
+  void aJobThatIsOpenIsMadeAgainByNoneOfBoth() {
+    List<Fact> open = List.of(new Fact.JobOpened("Open one", "scroll-and-ring"));
+    assertThat(NewBook.begin(home, "bench", line, "Open one", open, handbook()).orThrow())
+        .isEqualTo("open-one");
+    String[] command = {"--home", home.folder().toString(), "again", "open-one", "--new", NAME};
+    assertThat(line.run(command)).isEqualTo(2);
+    assertThat(line.err()).contains("Only a job that is closed is made again");
+    assertThat(home.jobs().resolve("second.yaml")).doesNotExist();
+  }
+
+  @Test
   void longerAndInAnotherMetalAndWire() {
     Map<String, String> other =
         Map.of(WishKeys.FINISHED, "450 mm", WishKeys.METAL, "bronze", WishKeys.WIRE, "1 mm");

@@ -50,6 +50,7 @@ class ClosedUndoneTest {
     assertThat(bench.form().fields().get(0).trouble().orElseThrow())
         .startsWith("0 of ")
         .endsWith(" are good: close it all the same?");
+    assertThat(bench.notice()).as("said once").isEqualTo("Keep it once more if it is so.");
     bench.press("ctrl-k");
     assertThat(bench.state().course().closed()).isTrue();
   }

@@ -59,6 +59,15 @@ class BenchFileTest {
 
   @TempDir Path folder;
 
+  @Test
+  void solders_that_are_no_list_are_told_the_shape_that_would_be_read() {
+    assertThat(told("format: 1\nsolders: hard\n").get(0))
+        .contains("such as [{solder: my hard, grade: hard, alloy: sterling}]")
+        .doesNotContain("[soft, hard]");
+    assertThat(told("format: 1\nsolders: [{solder: my hard, grade: hard, alloy: sterling}]\n"))
+        .isEmpty();
+  }
+
   private static List<String> told(String text) {
     return ToldOfFile.shown(BenchFile.of(ToldOfFile.file(text)).problems());
   }

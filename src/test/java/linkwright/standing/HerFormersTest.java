@@ -91,6 +91,16 @@ class HerFormersTest {
   }
 
   @Test
+  void a_former_of_which_it_is_not_said_which_it_is_is_told_as_it_would_be_typed() {
+    Map<String, String> typed = new LinkedHashMap<>(WISH);
+    typed.put(WishKeys.LINK_FORMERS, "fat step");
+    assertThat(Standing.ofWish(typed, bench(thick())).counted().troubles().get("link.formers"))
+        .isEqualTo(
+            "“fat step” does not say which former it is: write tip=fat step, by its name at your"
+                + " bench, or tip=2.5 mm.");
+  }
+
+  @Test
   void her_name_for_a_former_stands_for_its_size_where_she_types_one_and_is_kept_as_that() {
     Map<String, String> typed = new LinkedHashMap<>(WISH);
     typed.put(WishKeys.LINK_FORMERS, "tip=1 mm, bow=Fat step");

@@ -12,6 +12,7 @@ import linkwright.hands.TaughtJob;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.Sourced;
 import linkwright.plan.Plan;
 import linkwright.plan.WireToOrder;
 import linkwright.plan.WishKeys;
@@ -129,6 +130,13 @@ class MadeAgainTest {
     TaughtJob taught = HANDBOOK.taught("a", book.entries(), book.state());
     Handbook all = HANDBOOK.with(Hands.of(List.of(taught), Set.of()));
     String told = PlanDefaults.loss(HANDBOOK.routine("scroll-and-ring"), all).value();
+    Sourced.Source alone = PlanDefaults.loss(HANDBOOK.routine("scroll-and-ring"), all).from();
+    assertThat(alone).isEqualTo(Sourced.Source.HANDS);
+    Handbook own =
+        all.with(linkwright.bench.OwnBench.NONE.with(Map.of("all", 0.3), Map.of(), Map.of()));
+    Sourced both = PlanDefaults.loss(HANDBOOK.routine("scroll-and-ring"), own);
+    assertThat(both.from()).as("her bench's is in it").isEqualTo(Sourced.Source.BENCH_AND_HANDS);
+    assertThat(both.value()).isNotEqualTo(told);
     MadeAgain again =
         MadeAgain.of(book.state(), all.forJob("a", book.entries()), Map.of(), UnitStyle.METRIC);
     assertThat(again.wish()).containsEntry(WishKeys.USUAL_LOSS, told);
@@ -139,7 +147,7 @@ class MadeAgainTest {
   @Test
   void it_is_kept_with_what_it_was_reckoned_with() {
     MadeAgain again = MadeAgain.of(earlier().state(), HANDBOOK, Map.of(), UnitStyle.METRIC);
-    assertThat(again.facts("earlier", earlier().state()).get(1))
+    assertThat(again.facts(earlier().entries(), earlier().state()).get(1))
         .isEqualTo(new Fact.PlanSet(again.wish(), again.settled()));
     Plan kept =
         Standing.of(again.begun(earlier().state(), HANDBOOK), HANDBOOK)

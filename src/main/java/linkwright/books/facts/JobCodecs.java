@@ -14,6 +14,7 @@ final class JobCodecs {
   private static final Words<Sourced.Source> SOURCES =
       Words.of(Sourced.Source.TYPED, "typed", Sourced.Source.BENCH, "bench")
           .and(Sourced.Source.HANDS, "hands")
+          .and(Sourced.Source.BENCH_AND_HANDS, "bench-and-hands")
           .and(Sourced.Source.USUAL, "usual");
 
   static final List<FactCodec<?>> ALL =

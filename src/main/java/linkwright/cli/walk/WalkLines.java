@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.function.IntSupplier;
 import linkwright.cli.console.Teller;
 import linkwright.coach.kernel.JobWait;
+import linkwright.coach.kernel.safety.OtherJobs;
 import linkwright.text.Text;
 
 /** Tells lines and waits for lines; while it waits, timers that run out are told. */
@@ -80,7 +81,7 @@ final class WalkLines {
       if (rung.add(wait.slug() + " " + wait.run().id())) {
         say(
             "Timer: "
-                + wait.named()
+                + OtherJobs.told(coach.model(), wait).named()
                 + " is due. "
                 + (wait.held()
                     ? "Another window has that job open: it is quieted there."

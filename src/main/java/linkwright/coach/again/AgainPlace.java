@@ -178,7 +178,7 @@ public final class AgainPlace implements Place {
     MadeAgain again = again(model, form);
     return Turn.with(
         model.told("Begun again from " + job.state().course().name() + "."),
-        new Effect.BeginJob(form.text(WishKeys.JOB), again.facts(job.slug(), job.state())));
+        new Effect.BeginJob(form.text(WishKeys.JOB), again.facts(job.entries(), job.state())));
   }
 
   @Override

@@ -27,6 +27,11 @@ public final class Asking {
   /** Ends what is told beneath a form that asks. */
   public static final String ONCE_MORE = "Keep it once more if it is so.";
 
+  /** The same of a form whose one field has its question before her eyes: not said twice. */
+  public static String sentence(Form form, Map<String, String> questions) {
+    return form.fields().size() == 1 ? ONCE_MORE : sentence(questions);
+  }
+
   /** What is told beneath the form that asks. */
   public static String sentence(Map<String, String> questions) {
     return questions.values().iterator().next() + " " + ONCE_MORE;

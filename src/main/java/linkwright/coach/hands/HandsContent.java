@@ -104,7 +104,7 @@ public record HandsContent(Handbook handbook, Settings settings) {
                   + " ± "
                   + Decimals.fixed(one.turnSpreadDeg(), 0)
                   + "°",
-              Decimals.ofHundred(one.scatterShare(), 0) + " %"));
+              Decimals.ofHundred(one.scatterShare(), 0) + " % of the usual"));
     }
     return new Table(
         List.of(
@@ -112,8 +112,8 @@ public record HandsContent(Handbook handbook, Settings settings) {
             Table.Column.numbers("gives way at"),
             Table.Column.numbers("stands off"),
             Table.Column.numbers("lost of a blank"),
-            Table.Column.numbers("eyes turned on"),
-            Table.Column.numbers("differ, to the usual")),
+            Table.Column.numbers("eyes turned further by"),
+            Table.Column.numbers("pieces differ")),
         lines,
         -1);
   }
@@ -146,7 +146,12 @@ public record HandsContent(Handbook handbook, Settings settings) {
           Prose.says(
               "A new plan reckons with "
                   + PlanDefaults.usualLoss(handbook)
-                  + " of links scrapped: these jobs and what is usual, together."));
+                  + " of links scrapped: these jobs and "
+                  + handbook.own().loss().stream()
+                      .mapToObj(own -> "your bench's " + Decimals.ofHundred(own, 1) + " %")
+                      .findFirst()
+                      .orElse("what is usual")
+                  + ", together."));
     }
   }
 

@@ -20,7 +20,9 @@ final class JobEntryKinds {
                       + opened.name()
                       + ", by the routine "
                       + in.titles().routine(opened.routine())
-                      + (opened.again().isEmpty() ? "" : ", again from " + opened.again())),
+                      + (opened.again().isEmpty()
+                          ? ""
+                          : ", again from the job begun " + opened.again())),
           EntryKind.beyondUndo(
               Fact.PlanSet.class, (plan, in) -> "plan set: " + joined(plan.wish(), in)),
           EntryKind.takenBackAt(

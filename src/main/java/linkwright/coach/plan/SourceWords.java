@@ -11,6 +11,7 @@ final class SourceWords {
       case TYPED -> "typed";
       case BENCH -> "your bench's";
       case HANDS -> "as your books taught";
+      case BENCH_AND_HANDS -> "from your bench's own and what your books taught";
       case USUAL -> "usual";
     };
   }

@@ -239,7 +239,7 @@ public final class WeighPlace implements Place {
     Map<String, String> questions = questions(model, form);
     Optional<Form> asking = Asking.first(form, questions);
     return asking.isPresent()
-        ? Turn.to(model.with(new WeighHeld(asking)).trouble(Asking.sentence(questions)))
+        ? Turn.to(model.with(new WeighHeld(asking)).trouble(Asking.sentence(form, questions)))
         : Turn.keep(model, facts(model, form));
   }
 

@@ -28,6 +28,8 @@ public final class YamlFields {
   private final Map<String, Node> keys = new LinkedHashMap<>();
   private final Map<String, Node> values = new LinkedHashMap<>();
   private final Set<String> asked = new LinkedHashSet<>();
+  private static final String LIST =
+      "a list, such as [soft, hard] or one item a line after a hyphen";
   private final int problemsBefore;
   private boolean closed;
 
@@ -170,8 +172,17 @@ public final class YamlFields {
 
   /** A list of groups of keys; empty if it is missing. */
   public List<YamlFields> groups(String key, String groupWhat) {
+    return groups(key, groupWhat, LIST);
+  }
+
+  /**
+   * The same.
+   *
+   * @param wanted what it should be, for whoever wrote no list: a list, such as …
+   */
+  public List<YamlFields> groups(String key, String groupWhat, String wanted) {
     List<YamlFields> groups = new ArrayList<>();
-    for (Node item : sequence(key)) {
+    for (Node item : sequence(key, wanted)) {
       if (item instanceof MappingNode mapping) {
         groups.add(new YamlFields(mapping, groupWhat, problems));
       } else {
@@ -318,6 +329,10 @@ public final class YamlFields {
   }
 
   private List<Node> sequence(String key) {
+    return sequence(key, LIST);
+  }
+
+  private List<Node> sequence(String key, String wanted) {
     Optional<Node> found = find(key);
     if (found.isEmpty()) {
       return List.of();
@@ -325,7 +340,7 @@ public final class YamlFields {
     if (found.get() instanceof SequenceNode sequence) {
       return sequence.getValue();
     }
-    wrongKind(found.get(), key, "a list, such as [soft, hard] or one item a line after a hyphen");
+    wrongKind(found.get(), key, wanted);
     return List.of();
   }
 

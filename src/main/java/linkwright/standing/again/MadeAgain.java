@@ -103,20 +103,25 @@ public record MadeAgain(
     return all || state.accounts().weighedIn().chainG().isPresent();
   }
 
-  /** The entries that begin the new job. */
-  public List<Fact> facts(String slug, JobState earlier) {
+  /**
+   * The entries that begin the new job.
+   *
+   * @param book the earlier job's entries: the moment of the first tells which job it was and names
+   *     nobody
+   */
+  public List<Fact> facts(List<Entry> book, JobState earlier) {
     return List.of(
         new Fact.JobOpened(
             wish.getOrDefault(WishKeys.JOB, earlier.course().name()),
             earlier.course().routine(),
-            slug),
+            book.isEmpty() ? "" : book.get(0).at().toString()),
         new Fact.PlanSet(wish, settled));
   }
 
   /** The new job as it stands before anything was done. */
   public JobState begun(JobState earlier, Handbook handbook) {
     List<Entry> book = new ArrayList<>();
-    facts("", earlier)
+    facts(List.of(), earlier)
         .forEach(fact -> book.add(new Entry(book.size() + 1, Instant.EPOCH, "plan", fact)));
     return JobState.replay(book, handbook.stages());
   }
@@ -246,11 +251,13 @@ public record MadeAgain(
       if (links != null && links.good() + scrapped > 0) {
         Handbook next = handbook.forJob("", List.of());
         boolean taught = next.hands().lossShare(PieceKind.LINK).isPresent();
-        String share =
+        Sourced loss =
             taught
-                ? PlanDefaults.loss(handbook.routine(state.course().routine()), next).value()
-                : Decimals.upTo(100 * links.lossShare(), 1) + " %";
-        take(WishKeys.USUAL_LOSS, share);
+                ? PlanDefaults.loss(handbook.routine(state.course().routine()), next)
+                : new Sourced(
+                    Decimals.upTo(100 * links.lossShare(), 1) + " %", Sourced.Source.HANDS);
+        String share = loss.value();
+        take(WishKeys.USUAL_LOSS, loss);
         carries.add(
             "A loss of "
                 + share
@@ -262,8 +269,12 @@ public record MadeAgain(
     }
 
     private void take(String key, String text) {
-      wish.put(key, text);
-      settled.put(key, new Sourced(text, Sourced.Source.HANDS));
+      take(key, new Sourced(text, Sourced.Source.HANDS));
+    }
+
+    private void take(String key, Sourced value) {
+      wish.put(key, value.value());
+      settled.put(key, value);
     }
   }
 }

@@ -74,7 +74,7 @@ public final class HotWorkWords {
             word ->
                 (now.lit().isPresent() ? "A flame is lit since " : "Kiln or hotplate is on since ")
                     + at(model, word)
-                    + (word.job().isEmpty() ? "" : " (" + word.job() + ")")
+                    + (word.job().isEmpty() ? "" : " (" + OtherJobs.called(model, word) + ")")
                     + ". {do:to-hot-work} says: "
                     + statement(now)
                     + ".");
