@@ -190,7 +190,7 @@ final class PlanCommand implements Callable<Integer> {
               PlanText.of(
                   planned.get().name(),
                   new ChainContent(
-                          choices.user().units(), choices.user().words(), library.reference(), true)
+                          choices.user().units(), choices.user().words(), library.reference())
                       .of(standing)));
     }
     return Exit.GOOD;
