@@ -173,13 +173,10 @@ public record BendSteps(List<BendStep> steps, double blankMm) {
   /**
    * Where to mark the straight blank, mm from the end that is bent first, or from each where both
    * are bent alike; empty where there is nothing to mark.
+   *
+   * @param other whether from the other end, where the two are not alike
    */
-  public List<Double> marksMm() {
-    return marksMm(false);
-  }
-
-  /** The same from the other end, where the two are not alike. */
-  private List<Double> marksMm(boolean other) {
+  List<Double> marksMm(boolean other) {
     List<Double> marks = new ArrayList<>();
     steps.stream()
         .filter(step -> (step.ends() == BendStep.BlankEnds.OTHER) == other)

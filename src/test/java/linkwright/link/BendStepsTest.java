@@ -34,7 +34,7 @@ class BendStepsTest {
     assertThat(scroll.steps())
         .extracting(BendStep::side)
         .containsExactly(Side.RIGHT, Side.LEFT, Side.RIGHT);
-    assertThat(scroll.marksMm())
+    assertThat(scroll.marksMm(false))
         .usingElementComparator((one, other) -> Math.abs(one - other) < 1e-9 ? 0 : 1)
         .containsExactly(tip, bow, stem);
   }
