@@ -13,6 +13,7 @@ import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
 import linkwright.coach.whatif.WhatIfContent;
@@ -24,6 +25,8 @@ import linkwright.job.JobState;
 import linkwright.plain.PlainLines;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
+import linkwright.routine.ChainEnds;
+import linkwright.routine.Wording;
 import linkwright.shell.BookOfJob;
 import linkwright.shell.Start;
 import linkwright.standing.CountedPlan;
@@ -186,15 +189,34 @@ final class PlanCommand implements Callable<Integer> {
               as.written(
                   PlanYaml.of(planned.get().name(), standing, nearest, library.reference())));
     } else {
-      here.out()
-          .sayAll(
-              PlanText.of(
-                  planned.get().name(),
-                  new ChainContent(
-                          choices.user().units(), choices.user().words(), library.reference(), true)
-                      .of(standing)));
+      List<Part> parts =
+          new ArrayList<>(
+              new ChainContent(choices.user().units(), choices.user().words(), library.reference())
+                  .of(standing));
+      howLinksAdd(planned.get(), choices).ifPresent(parts::add);
+      here.out().sayAll(PlanText.of(planned.get().name(), parts));
     }
     return Exit.GOOD;
+  }
+
+  /**
+   * Folded or turned into its neighbours a link adds less than its inside: the routine says how.
+   */
+  private static Optional<Part> howLinksAdd(Planned planned, Choices choices) {
+    return planned
+        .standing()
+        .walked()
+        .filter(routine -> routine.ends() == ChainEnds.LINKS)
+        .filter(routine -> !planned.wish().containsKey(WishKeys.LINK_INSIDE))
+        .map(
+            routine ->
+                Prose.says(
+                    Wording.fill(
+                        "Reckoned by the routine: %s. %s"
+                            .formatted(routine.title(), routine.plan()),
+                        Map.of(),
+                        choices.user().units(),
+                        choices.user().words())));
   }
 
   private int compare(Planned planned, Choices choices, OutForm as) {

@@ -16,6 +16,7 @@ import linkwright.plan.SolderHeat;
 import linkwright.plan.WireToOrder;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
+import linkwright.routine.Routine;
 import linkwright.standing.JobHours;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
@@ -77,7 +78,12 @@ public final class PlanYaml {
     values.put("remarks", remarks);
     values.put(
         "fineness",
-        FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference, UnitStyle.METRIC));
+        FinenessWord.of(
+            plan.wish().metal(),
+            plan.massChainG(),
+            reference,
+            UnitStyle.METRIC,
+            standing.walked().map(Routine::takesSolder).orElse(true)));
     return values;
   }
 

@@ -54,7 +54,7 @@ public record BendStep(
   private static final double FELT_DEG = 2;
 
   /** Nearer than this, mm, a bend begins at the end of the blank or where the last one ended. */
-  private static final double AT_MM = 0.05;
+  static final double AT_MM = 0.05;
 
   public BendStep {
     line = List.copyOf(line);

@@ -5,8 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linkwright.quantity.UnitStyle;
 
 /**
@@ -170,30 +170,42 @@ public record BendSteps(List<BendStep> steps, double blankMm) {
     return points;
   }
 
-  /** Where to mark the straight blank, mm from the end; empty where there is nothing to mark. */
-  public List<Double> marksMm() {
-    TreeSet<Double> marks = new TreeSet<>();
-    for (BendStep step : steps) {
-      if (step.ends() != BendStep.BlankEnds.OTHER) {
-        marks.add(Math.round(step.fromMm() * 100) / 100.0);
-        marks.add(Math.round(step.toEndMm() * 100) / 100.0);
-      }
-    }
-    marks.removeIf(mm -> mm < STEP_MM || mm > blankMm - STEP_MM);
+  /**
+   * Where to mark the straight blank, mm from the end that is bent first, or from each where both
+   * are bent alike; empty where there is nothing to mark.
+   *
+   * @param other whether from the other end, where the two are not alike
+   */
+  List<Double> marksMm(boolean other) {
+    List<Double> marks = new ArrayList<>();
+    steps.stream()
+        .filter(step -> (step.ends() == BendStep.BlankEnds.OTHER) == other)
+        .flatMap(step -> Stream.of(step.fromMm(), step.toEndMm()))
+        .filter(mm -> mm > STEP_MM && mm < blankMm - STEP_MM)
+        .sorted()
+        // Where one bend goes over into the next is one place, told as the bends tell it.
+        .filter(mm -> marks.isEmpty() || mm - marks.get(marks.size() - 1) > BendStep.AT_MM)
+        .forEachOrdered(marks::add);
     return List.copyOf(marks);
   }
 
   /** The marks in words, to be drawn on the straight blank; empty where there is none. */
   public Optional<String> saysMarks(UnitStyle units) {
-    List<Double> marks = marksMm();
     boolean each = steps.stream().allMatch(step -> step.ends() == BendStep.BlankEnds.BOTH);
+    String marks =
+        Stream.of(
+                from(marksMm(false), each ? "each end" : "the first end", units),
+                from(marksMm(true), "the other end", units))
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining("; "));
+    return marks.isEmpty() ? Optional.empty() : Optional.of("Mark the blank at " + marks + ".");
+  }
+
+  private static Optional<String> from(List<Double> marks, String end, UnitStyle units) {
     return marks.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Mark the blank at %s from %s end."
-                .formatted(
-                    marks.stream().map(units::length).collect(Collectors.joining(", ")),
-                    each ? "each" : "the first"));
+            marks.stream().map(units::length).collect(Collectors.joining(", ")) + " from " + end);
   }
 
   /** All of it in words: the marks, then bend by bend. */

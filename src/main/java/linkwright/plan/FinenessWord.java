@@ -23,15 +23,17 @@ public final class FinenessWord {
    * @param massG the finished piece, g
    * @param reference the rules
    * @param units those in which masses are told; what a law says in grams stands beside
+   * @param soldered whether it has joints that take solder; else nothing is said of solder
    */
-  public static List<String> of(Metal metal, double massG, Reference reference, UnitStyle units) {
+  public static List<String> of(
+      Metal metal, double massG, Reference reference, UnitStyle units, boolean soldered) {
     List<String> words = new ArrayList<>();
     if (metal.finenessPermille().isEmpty()) {
       return words;
     }
     for (FinenessRule rule : reference.finenessRules()) {
       if (rule.family() == metal.family() && rule.compulsory()) {
-        words.add(one(rule, massG, metal, reference, units));
+        words.add(one(rule, massG, metal, reference, units, soldered));
       }
     }
     return words;
@@ -111,7 +113,12 @@ public final class FinenessWord {
   }
 
   private static String one(
-      FinenessRule rule, double massG, Metal metal, Reference reference, UnitStyle units) {
+      FinenessRule rule,
+      double massG,
+      Metal metal,
+      Reference reference,
+      UnitStyle units,
+      boolean soldered) {
     int fineness = metal.finenessPermille().orElseThrow();
     String limit =
         rule.exemptBelowG()
@@ -143,6 +150,7 @@ public final class FinenessWord {
         + rule.date()
         + ")."
         + rule.markedAs(fineness)
+            .filter(marked -> soldered)
             .flatMap(rule::solderAtLeast)
             .map(least -> solder(rule, least, metal, reference))
             .orElse("")

@@ -72,6 +72,24 @@ public record Routine(
                     .findFirst());
   }
 
+  /** Whether joints of its pieces take solder; not where they are fused, or closed and no more. */
+  public boolean takesSolder() {
+    boolean named =
+        steps.stream()
+            .anyMatch(
+                step ->
+                    !step.detail().solder().isEmpty()
+                        || step.stage().containsValue(Stage.SOLDERED));
+    boolean fused = pieces.values().stream().anyMatch(stages -> stages.contains(Stage.FUSED));
+    return named
+        || !fused
+            && steps.stream()
+                .anyMatch(
+                    step ->
+                        step.stage().containsValue(Stage.JOINED)
+                            && step.does().contains(Hazard.HEATS));
+  }
+
   /** Whether a text of a step has a placeholder whose name begins so. */
   public boolean speaksOf(String placeholder) {
     return steps.stream()

@@ -36,14 +36,20 @@ public record SolderMap(List<SolderedAt> joints) {
     int number = 0;
     for (Step step : routine.steps()) {
       number++;
-      // Where no piece is named the whole of the work is in the flame.
-      Set<PieceKind> kinds =
-          step.stage().isEmpty() ? routine.pieces().keySet() : step.stage().keySet();
+      Set<PieceKind> kinds = inTheFlame(step, routine);
       for (var each : step.detail().solder().entrySet()) {
         joints.add(new SolderedAt(number, kinds, each.getKey(), each.getValue()));
       }
     }
     return new SolderMap(joints);
+  }
+
+  /**
+   * Where no piece is named all of the work is in the flame, save at a test piece: it lies apart.
+   */
+  private static Set<PieceKind> inTheFlame(Step step, Routine routine) {
+    boolean apart = step.part() == RoutinePart.TRIAL;
+    return step.stage().isEmpty() && !apart ? routine.pieces().keySet() : step.stage().keySet();
   }
 
   /** All of it in one sentence; empty without joints. */
@@ -69,8 +75,8 @@ public record SolderMap(List<SolderedAt> joints) {
           .ifPresent(
               earlier ->
                   told.add(
-                      ("Step %d solders %s with %s solder after step %d soldered %s with %s: its heat"
-                              + " can open that joint. Shield it, or take an easier grade.")
+                      ("Step %d solders %s with %s solder after step %d soldered %s with %s: its"
+                              + " heat can open that joint. Shield it, or take an easier grade.")
                           .formatted(
                               later.step(),
                               later.joint(),

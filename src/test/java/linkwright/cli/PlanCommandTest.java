@@ -186,6 +186,25 @@ class PlanCommandTest {
           .doesNotContain("NaN");
     }
 
+    /** A folded loop adds some six tenths of its inside: the whole of it is a third too much. */
+    @Test
+    void says_how_much_a_folded_link_adds_until_that_is_entered() {
+      String loops =
+          """
+          format: 1
+          metal: fine-silver
+          wire: 0.8 mm
+          finished-length: 450 mm
+          link: {pattern: round, formers: {ring: 11 mm}%s}
+          """;
+      assertThat(plan(loops.formatted(""))).isZero();
+      assertThat(line.out().replaceAll("\\s+", " "))
+          .contains("as link inside enter six tenths of the ring's inside")
+          .doesNotContain("Solder has to be");
+      assertThat(plan(loops.formatted(", inside-length: 6.6 mm"))).isZero();
+      assertThat(line.out().replaceAll("\\s+", " ")).doesNotContain("six tenths");
+    }
+
     @Test
     void is_told_in_the_units_and_words_of_the_user() {
       line.file("home/settings.yaml", "format: 1\nunits: inch\nwords: american\n");

@@ -9,9 +9,12 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import linkwright.routine.Hazard;
 import linkwright.routine.Makes;
+import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
+import linkwright.routine.RoutinePart;
 import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import org.junit.jupiter.api.Test;
@@ -46,9 +49,58 @@ class ShippedHotWorkTest {
             ShippedSteps.in(
                 warned.and(
                     step ->
-                        !step.detail().tools().contains("tying wire")
+                        !usesTyingWire(step)
                             && ShippedSteps.texts(step).noneMatch(tied.asPredicate()))))
         .isEmpty();
+  }
+
+  private static final Pattern PICKLED =
+      Pattern.compile(
+          "(?i)(^|[.,;:] |\\b(and|then) )pickled?\\b(?! is\\b)|\\b(fresh|into( warm| the)?|short)"
+              + " pickle\\b|\\b[Ww]arm pickle (again|for|once)");
+
+  /** Acid that soda water did not kill goes into flux, under the hammer, onto somebody's skin. */
+  @Test
+  void whoever_is_sent_to_the_pickle_is_sent_through_soda_water_too() {
+    Predicate<String> forgets = text -> PICKLED.matcher(text).find() && !text.contains("soda");
+    assertThat(forgets).accepts("Pickle, rinse, flux afresh.", "Iron out; fresh pickle, a brush.");
+    assertThat(forgets).rejects("Pickle; water, soda water, water; flux afresh.");
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    Stream.concat(
+                            Stream.of(step.doText()), step.wrong().stream().map(Remedy::remedy))
+                        .anyMatch(forgets)))
+        .isEmpty();
+  }
+
+  @Test
+  void only_what_is_fused_or_closed_cold_takes_no_solder() {
+    assertThat(LIBRARY.routines().values())
+        .filteredOn(routine -> !routine.takesSolder())
+        .extracting(Routine::id)
+        .containsExactlyInAnyOrder(
+            "byzantine", "loop-in-loop", "double-loop-in-loop", "wire-drawing");
+  }
+
+  /** A trial length is pickled before the run is, and its iron is in the bath by then. */
+  @Test
+  void what_is_tied_is_not_pickled_before_the_card_of_binding_wire_was_read() {
+    for (Routine routine : LIBRARY.routines().values()) {
+      boolean tied = false;
+      boolean read = false;
+      for (Step step : routine.steps()) {
+        tied = tied || step.part() != RoutinePart.PREPARE && usesTyingWire(step);
+        read = read || step.cautions().contains("binding-wire");
+        assertThat(read || !tied || !step.does().contains(Hazard.PICKLES))
+            .as(routine.id() + " " + step.id())
+            .isTrue();
+      }
+    }
+  }
+
+  private static boolean usesTyingWire(Step step) {
+    return step.detail().tools().contains("tying wire");
   }
 
   /** Not an hour later at the last look: a joint that fails its check is soldered again first. */

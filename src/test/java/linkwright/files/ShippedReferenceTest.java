@@ -143,7 +143,7 @@ final class ShippedReferenceTest {
       assertThat(palladium.solderAtLeast(500)).contains(500);
       assertThat(palladium.solderAtLeast(950)).contains(700);
       assertThat(palladium.solderAtLeast(999)).contains(700);
-      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED, UnitStyle.METRIC))
+      assertThat(FinenessWord.of(metal("gold-22k-yellow"), 12, SHIPPED, UnitStyle.METRIC, true))
           .anyMatch(
               word ->
                   word.startsWith("UK: ") && word.contains("at least 750 of 1000 for the mark: "));
@@ -204,19 +204,28 @@ final class ShippedReferenceTest {
       assertThat(rule("Netherlands", Family.GOLD).markedAs(375)).isEmpty();
     }
 
+    /** What is fused or only closed has no solder that could lack fineness. */
+    @Test
+    void whereNothingIsSolderedTheMarkSaysNothingOfSolder() {
+      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED, UnitStyle.METRIC, false))
+          .anyMatch(uk -> uk.startsWith("UK: a fineness mark is needed"))
+          .noneMatch(word -> word.contains("older"));
+    }
+
     @Test
     void aPlanTellsTheMarkTheWeightThatCountsAndTheSolderThatPasses() {
-      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED, UnitStyle.METRIC))
+      assertThat(FinenessWord.of(metal("935"), 8.6, SHIPPED, UnitStyle.METRIC, true))
           .anySatisfy(
               uk ->
                   assertThat(uk)
                       .contains(
                           "UK: a fineness mark is needed",
                           "935 is marked as 925",
-                          "at least 650 of 1000 for the mark: hard, medium, easy are, by these figures"))
+                          "at least 650 of 1000 for the mark: hard, medium, easy are, by these"
+                              + " figures"))
           .anySatisfy(
               nl -> assertThat(nl).contains("Netherlands: weigh it", "8.04 g of the metal itself"));
-      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED, UnitStyle.METRIC))
+      assertThat(FinenessWord.of(metal("9ct"), 20, SHIPPED, UnitStyle.METRIC, true))
           .anySatisfy(nl -> assertThat(nl).contains("375 is below its least fineness"));
       assertThat(FinenessWord.inShort(metal("9ct"), 20, SHIPPED).orElseThrow())
           .startsWith("needed: UK; too low to be sold as gold: Netherlands");

@@ -34,11 +34,9 @@ class BendStepsTest {
     assertThat(scroll.steps())
         .extracting(BendStep::side)
         .containsExactly(Side.RIGHT, Side.LEFT, Side.RIGHT);
-    assertThat(scroll.marksMm()).containsExactly(round(tip), round(bow), round(stem));
-  }
-
-  private static double round(double mm) {
-    return Math.round(mm * 100) / 100.0;
+    assertThat(scroll.marksMm(false))
+        .usingElementComparator((one, other) -> Math.abs(one - other) < 1e-9 ? 0 : 1)
+        .containsExactly(tip, bow, stem);
   }
 
   @Test
@@ -104,6 +102,23 @@ class BendStepsTest {
     assertThat(hook.steps().get(3).fromMm()).isCloseTo(tip, within(1e-9));
     // Walked from the other end a turn to the right is one to the left.
     assertThat(curl.side()).isEqualTo(Side.LEFT);
+  }
+
+  /**
+   * Both ends have bends: each end its marks, and a place told once has one figure in inches too.
+   */
+  @Test
+  void unlike_ends_are_marked_each_from_its_own_and_by_the_figures_of_their_bends() {
+    for (UnitStyle units : UnitStyle.values()) {
+      // 16 AWG over a blank of 1.5 in.
+      BendSteps hook =
+          steps(PatternFiles.named("hook").withFormersFor(1.29), 1.29, 38.1, Bending.TRUE);
+      String marks = hook.saysMarks(units).orElseThrow();
+      assertThat(marks).contains(" from the first end; ").endsWith(" from the other end.");
+      for (BendStep step : hook.steps()) {
+        assertThat(marks).contains(units.length(step.toEndMm()));
+      }
+    }
   }
 
   @Test

@@ -54,7 +54,8 @@ class PlanningTest {
                   plan.wish().metal(),
                   plan.massChainG(),
                   Wishes.LIBRARY.reference(),
-                  UnitStyle.METRIC));
+                  UnitStyle.METRIC,
+                  true));
       assertThat(said).contains("for the mark: " + (metal.equals("sterling") ? "hard" : "medium"));
     }
   }

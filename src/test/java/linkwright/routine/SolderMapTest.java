@@ -35,4 +35,30 @@ class SolderMapTest {
     assertThat(SolderMap.of(soldered("hard", "easy")).harderLater()).isEmpty();
     assertThat(SolderMap.of(soldered("easy", "easy")).harderLater()).isEmpty();
   }
+
+  /** A test piece lies apart when the work is soldered; a trial length may become part of it. */
+  @Test
+  void fears_for_no_joint_of_a_test_piece() {
+    assertThat(SolderMap.of(afterPiece(RoutinePart.TRIAL)).harderLater()).isEmpty();
+    assertThat(SolderMap.of(afterPiece(RoutinePart.TRIAL)).says())
+        .isEqualTo("Solder, in order: stud easy (step 1); tip to tip hard (step 3).");
+    assertThat(SolderMap.of(afterPiece(RoutinePart.SAMPLE)).harderLater()).hasSize(1);
+  }
+
+  private static Routine afterPiece(RoutinePart part) {
+    return SoundRoutine.sound()
+        .first(
+            step("piece")
+                .part(part)
+                .does(Hazard.HEATS)
+                .cautions("flame")
+                .solder(Map.of("stud", "easy")))
+        .put(
+            step("solder")
+                .stage("soldered")
+                .does(Hazard.HEATS)
+                .cautions("flame")
+                .solder(Map.of("tip to tip", "hard")))
+        .routine();
+  }
 }

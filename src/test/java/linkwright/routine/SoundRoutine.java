@@ -73,6 +73,11 @@ final class SoundRoutine {
     return this;
   }
 
+  SoundRoutine first(Draft step) {
+    steps.add(0, step.build());
+    return this;
+  }
+
   SoundRoutine without(String id) {
     steps.removeIf(step -> step.id().word().equals(id));
     return this;
@@ -138,6 +143,7 @@ final class SoundRoutine {
   static final class Draft {
     private final String id;
     private final Map<PieceKind, Stage> stage = new LinkedHashMap<>();
+    private RoutinePart part = RoutinePart.RUN;
     private StepCounting counts = StepCounting.NOTHING;
     private final Set<Hazard> does = EnumSet.noneOf(Hazard.class);
     private boolean rinses;
@@ -158,6 +164,11 @@ final class SoundRoutine {
     Draft stage(String kind, String reached) {
       stage.put(new PieceKind(kind), new Stage(reached));
       counts = StepCounting.EACH;
+      return this;
+    }
+
+    Draft part(RoutinePart wanted) {
+      part = wanted;
       return this;
     }
 
@@ -214,7 +225,7 @@ final class SoundRoutine {
       return new Step(
           new StepId(id),
           id,
-          RoutinePart.RUN,
+          part,
           stage,
           counts,
           does,

@@ -21,6 +21,7 @@ import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
 import linkwright.routine.PieceKind;
+import linkwright.routine.Routine;
 import linkwright.routine.TradeWords;
 import linkwright.standing.Quote;
 import linkwright.standing.Standing;
@@ -34,10 +35,8 @@ import linkwright.standing.WireStand;
  * @param units how amounts are shown
  * @param words whose trade words
  * @param reference where fineness rules are looked up
- * @param solders whether the joints take solder
  */
-public record ChainContent(
-    UnitStyle units, TradeWords words, Reference reference, boolean solders) {
+public record ChainContent(UnitStyle units, TradeWords words, Reference reference) {
 
   /** What it comes to. */
   public List<Part> of(Standing standing) {
@@ -69,7 +68,8 @@ public record ChainContent(
         .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
     SolderHeat.of(plan.wish().metal(), reference, units)
         .forEach(each -> parts.add(Prose.stop(words.show(each))));
-    FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference, units)
+    boolean solders = standing.walked().map(Routine::takesSolder).orElse(true);
+    FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference, units, solders)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
     return parts;

@@ -15,7 +15,6 @@ import linkwright.coach.kernel.drawn.LinkShape;
 import linkwright.coach.kernel.drawn.SharedWire;
 import linkwright.routine.Routine;
 import linkwright.routine.SolderMap;
-import linkwright.routine.Stage;
 import linkwright.standing.CountedPlan;
 import linkwright.standing.Standing;
 
@@ -72,7 +71,7 @@ public final class PlanContent {
     List<Part> parts = new ArrayList<>();
     if (counted.plan().isPresent()) {
       parts.addAll(SharedWire.of(model, standing));
-      parts.addAll(chain(model, routine).of(standing));
+      parts.addAll(chain(model).of(standing));
       parts.addAll(SharedWire.inDrawer(model, standing));
     }
     counted
@@ -106,22 +105,15 @@ public final class PlanContent {
     return parts;
   }
 
-  private static ChainContent chain(Model model, Optional<Routine> routine) {
+  private static ChainContent chain(Model model) {
     return new ChainContent(
-        model.settings().units(),
-        JobWords.tradeWords(model),
-        model.handbook().reference(),
-        routine.map(known -> !fuses(known)).orElse(true));
+        model.settings().units(), JobWords.tradeWords(model), model.handbook().reference());
   }
 
   /** Which joint takes which grade; told where a later one is harder. */
   private static void solder(SolderMap map, Model model, List<Part> parts) {
     map.harderLater().forEach(each -> parts.add(Prose.stop(JobWords.fill(each, model))));
     parts.add(Prose.aside(JobWords.fill(map.says(), model)));
-  }
-
-  private static boolean fuses(Routine routine) {
-    return routine.pieces().values().stream().anyMatch(stages -> stages.contains(Stage.FUSED));
   }
 
   private static Optional<Routine> routine(Model model) {

@@ -165,7 +165,8 @@ final class WeighContent {
                     plan.wish().metal(),
                     weighed.orElse(plan.massChainG()),
                     model.handbook().reference(),
-                    model.settings().units()))
+                    model.settings().units(),
+                    job.standing().walked().map(Routine::takesSolder).orElse(true)))
         .orElse(List.of());
   }
 
