@@ -17,7 +17,6 @@ import linkwright.disk.DiskTrouble;
 import linkwright.files.Home;
 import linkwright.job.BenchFact;
 import linkwright.job.Entry;
-import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.JobState;
 import linkwright.job.LessonFact;
@@ -179,26 +178,24 @@ final class ClassReading {
         entries.add(new Entry(entries.size() + 1, last.orElse(at), "class", id, fact));
       }
     }
-    Optional<Entry> there =
-        entries.stream()
-            .filter(entry -> !step(entry.fact()).isEmpty())
-            // Of two at a time the later line.
-            .reduce((one, next) -> next.at().isBefore(one.at()) ? one : next);
+    Optional<LastStep.Seen> there =
+        LastStep.of(
+            Learner.of(id, List.of(), zone, gapDays),
+            hers.entries(),
+            jobs.stream().flatMap(job -> job.of(handbook).stream()).toList());
     return new ClassRoom.Seat(
         Learner.of(id, entries, zone, gapDays),
         at,
-        there.map(entry -> step(entry.fact())).orElse(""),
-        there.map(Entry::at).orElse(at),
+        there.map(LastStep.Seen::step).orElse(""),
+        there.map(LastStep.Seen::at).orElse(at),
         hers.path().toString(),
         hers.folder(root),
         name(id, hers.path()));
   }
 
   private static List<LessonFact> made(Learner learner, Book job, Handbook handbook) {
-    String routine = JobState.replay(job.entries(), handbook.stages()).course().routine();
-    return handbook
-        .routine(routine)
-        .map(known -> BroughtOver.of(learner, TrayReading.slug(job.path()), job.entries(), known))
+    return job.of(handbook)
+        .map(known -> BroughtOver.of(learner, known.slug(), known.entries(), known.routine()))
         .orElse(List.of());
   }
 
@@ -211,6 +208,14 @@ final class ClassReading {
       return home.startsWith(in) ? in.relativize(home).toString() : "";
     }
 
+    /** The job that it is of; empty where its routine is not known here. */
+    Optional<LastStep.Job> of(Handbook handbook) {
+      String routine = JobState.replay(entries, handbook.stages()).course().routine();
+      return handbook
+          .routine(routine)
+          .map(known -> new LastStep.Job(TrayReading.slug(path), entries, known));
+    }
+
     /** Whether it is a job's in the folder that a student's book lies in. */
     boolean isBeside(Book student) {
       Path jobs = path.toAbsolutePath().getParent();
@@ -218,19 +223,6 @@ final class ClassReading {
       return !jobs.equals(students)
           && String.valueOf(jobs.getParent()).equals(String.valueOf(students.getParent()));
     }
-  }
-
-  /** Where she was by what was entered: routine and step; empty where that says nothing of it. */
-  private static String step(Fact fact) {
-    if (fact instanceof LessonFact.PiecesMade made) {
-      return made.routine() + "/" + made.step();
-    }
-    // An item names its routine first and its step third; one of a card names no step.
-    String[] names =
-        fact instanceof LessonFact.QuestionAsked asked && asked.lesson().startsWith("bench/")
-            ? asked.item().split("/", -1)
-            : new String[0];
-    return names.length > 2 && !names[0].equals("card") ? names[0] + "/" + names[2] : "";
   }
 
   private static List<Path> yaml(Path root, List<String> problems) {

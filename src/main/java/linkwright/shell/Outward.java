@@ -36,7 +36,9 @@ final class Outward {
       due.forEach(wait -> display.notice(Utterances.isDue(wait)));
       sounds.tone();
     }
-    if (before.isPresent()) {
+    if (before.isEmpty()) {
+      voice.say(Utterances.asked(now));
+    } else {
       List<Utterance> said = Utterances.between(before.get(), now);
       voice.say(said);
       if (said.stream().anyMatch(each -> each.kind() == Utterance.Kind.COUNT)) {

@@ -44,6 +44,12 @@ final class Utterances {
 
   private Utterances() {}
 
+  /** What stands as a question where the program begins: nobody hears what is waited for else. */
+  static List<Utterance> asked(Page now) {
+    String asks = question(now);
+    return asks.isEmpty() ? List.of() : List.of(new Utterance(Utterance.Kind.STEP, asks));
+  }
+
   static List<Utterance> between(Page before, Page now) {
     List<Utterance> said = new ArrayList<>();
     String card = caution(now);

@@ -79,6 +79,41 @@ class FormNamesWalkTest {
   }
 
   @Test
+  void the_book_and_the_mark_are_of_whoever_works_or_of_the_one_named() throws IOException {
+    for (String name : List.of("Mara", "Ines")) {
+      line.typing(List.of("quit"), "lesson", "scroll-and-ring", "--student", name, "--plain");
+    }
+    String names = Files.readString(line.home().resolve("students.yaml"));
+    String ines = names.replaceAll("(?s).*(s-[a-z0-9]{5}): \"Ines.*", "$1");
+    line.typing(
+        List.of(
+            "",
+            "who Ines",
+            "1",
+            "",
+            "student",
+            "bench",
+            "sign",
+            "EK",
+            "make the bench ready",
+            "",
+            "it is",
+            "=",
+            "quit"),
+        "walk",
+        "--plain");
+    assertThat(line.out()).contains("The book of Ines").doesNotContain("The book of Mara");
+    assertThat(Files.readString(line.home().resolve("students/" + ines + ".yaml")))
+        .as(line.out())
+        .contains("EK");
+    line.typing(List.of("", "student Mara", "student Mira", "quit"), "walk", "--plain");
+    assertThat(line.out())
+        .contains("The book of Mara", "No student is called “Mira”. Did you mean Mara?");
+    line.typing(List.of("", "who Edda", "=", "student", "quit"), "walk", "--plain");
+    assertThat(line.out()).contains("Your book").doesNotContain("The book of Mara");
+  }
+
+  @Test
   void a_word_of_the_walk_is_no_persons_name_and_who_corrects_one() throws IOException {
     line.typing(
         List.of("", "who", "where", "bench", "look", "note a thing", "step-away", "who Jo", "quit"),

@@ -13,9 +13,14 @@ import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.job.BenchFact;
 import linkwright.job.Entry;
+import linkwright.job.EntryId;
+import linkwright.job.Fact;
+import linkwright.job.HotWorkState;
 import linkwright.job.LessonFact;
 import linkwright.lesson.ClassRoom;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -82,12 +87,60 @@ class ClassAnewTest extends StudentBench {
     model = performer.take(model, new Message.Ticked(now, now, Optional.empty()));
   }
 
-  /** She is asked something, in another program. */
+  /** In hot work nothing is asked; a step that she opens then is where she is. */
+  @Test
+  void a_step_counts_once_it_is_said_or_opened_by_her_while_a_flame_is_lit() throws IOException {
+    asked("bench/chain", "scroll-and-ring/next/anneal", now);
+    press("r");
+    assertThat(seat().step()).as("asked and not said").isEmpty();
+    assertThat(parts().toString()).contains("[" + HER + " (bench-1), none yet, , ");
+    says("bench/chain", "scroll-and-ring/next/anneal", now);
+    Path jobs = folder.resolve("class/bench-1/jobs");
+    Files.createDirectories(jobs);
+    Instant at = now.plusSeconds(1);
+    try (BookFile job = BookFile.create(jobs, "chain", "b", at).orThrow()) {
+      List<Fact> facts =
+          List.of(
+              new Fact.JobOpened("chain", "scroll-and-ring"),
+              new Fact.StepOpened(new StepId("check-links")));
+      for (Fact fact : facts) {
+        at = enter(job, fact, at);
+      }
+      press("r");
+      assertThat(seat().step()).as("opened, and to be said").isEqualTo("scroll-and-ring/anneal");
+      at = enter(job, flame(HotWorkState.LIT), at);
+      at = enter(job, new Fact.StepOpened(new StepId("solder-links")), at);
+      at = enter(job, flame(HotWorkState.SHUT), at);
+    }
+    press("r");
+    assertThat(seat().step()).isEqualTo("scroll-and-ring/solder-links");
+    assertThat(seat().stepAt()).isEqualTo(at.minusSeconds(2));
+  }
+
+  private static Fact flame(HotWorkState state) {
+    return new BenchFact.HotWorkSaid(state, StepId.NONE, "", Optional.empty(), "");
+  }
+
+  private static Instant enter(BookFile job, Fact fact, Instant at) throws IOException {
+    job.append(List.of(EntryLines.line(new Entry(job.nextNumber(), at, "b", HER, fact)))).orThrow();
+    return at.plusSeconds(1);
+  }
+
+  /** She says what comes, or what she is asked, in another program. */
   private void says(String lesson, String item, Instant at) throws IOException {
+    EntryId question = asked(lesson, item, at);
+    enter(new LessonFact.QuestionAnswered(question, "", true), at);
+  }
+
+  private EntryId asked(String lesson, String item, Instant at) throws IOException {
+    return enter(new LessonFact.QuestionAsked(lesson, item, 1), at);
+  }
+
+  private EntryId enter(LessonFact fact, Instant at) throws IOException {
     try (BookFile open = BookFile.open(book, "bench-1", at).orThrow()) {
-      LessonFact asked = new LessonFact.QuestionAsked(lesson, item, 1);
-      open.append(List.of(EntryLines.line(new Entry(open.nextNumber(), at, "bench-1", HER, asked))))
-          .orThrow();
+      Entry entry = new Entry(open.nextNumber(), at, "bench-1", HER, fact);
+      open.append(List.of(EntryLines.line(entry))).orThrow();
+      return entry.id();
     }
   }
 }

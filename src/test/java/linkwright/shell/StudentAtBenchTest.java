@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -12,10 +13,13 @@ import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.student.StudentContent;
 import linkwright.job.Entry;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.LessonFact;
+import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
 import linkwright.lesson.StudentReport;
 import linkwright.quantity.UnitStyle;
@@ -182,6 +186,35 @@ class StudentAtBenchTest extends StudentBench {
         .extracting(Entry::fact)
         .anyMatch(LessonFact.Signed.class::isInstance);
     assertThat(StudentBooks.path(home, mara)).doesNotExist();
+  }
+
+  @Test
+  void a_part_of_a_study_that_was_left_out_leaves_no_hole_and_a_card_is_called_by_its_title() {
+    Item item =
+        Banks.of(Banks.ready(model, "scroll-and-ring"), "scroll-and-ring").stream()
+            .filter(each -> each.caution().equals("pickle"))
+            .findFirst()
+            .orElseThrow();
+    List<Entry> entries =
+        List.of(
+            new Entry(1, NOW, "b", mara, new LessonFact.QuestionAsked("l", item.id(), 1)),
+            new Entry(
+                2, NOW, "b", mara, new LessonFact.QuestionAnswered(new EntryId("b", 1), "", true)),
+            new Entry(
+                3, NOW, "b", mara, new LessonFact.PieceStudied("link 4", "", "even", "slower")));
+    Learner told = Learner.of(mara, entries, ZoneOffset.UTC, 7);
+    String report =
+        StudentContent.of(
+                StudentContent.report(told, model.handbook(), model.today()),
+                told,
+                model.handbook(),
+                UnitStyle.METRIC,
+                TradeWords.BRITISH)
+            .toString();
+    assertThat(report)
+        .contains("link 4: got even; will change slower.")
+        .contains("[" + model.handbook().caution("pickle").orElseThrow().title() + ", ")
+        .doesNotContain("[pickle, ");
   }
 
   private static Fact through(int count) {

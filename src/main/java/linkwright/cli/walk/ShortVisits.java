@@ -7,8 +7,10 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.keys.Act;
+import linkwright.lesson.Roster;
 import linkwright.quantity.Nearest;
 
 /** Places that are gone to for one thing and left again at once, back to where one was. */
@@ -116,5 +118,22 @@ final class ShortVisits {
     }
     List<String> fields = List.of("what for: " + parts.group(1), "how long: " + parts.group(2));
     return enter(Act.TO_TIMERS, Act.SET_TIMER, String.join("; ", fields));
+  }
+
+  /** The book of the student who is called so; a name that is none leads nowhere. */
+  void student(String name) {
+    Roster roster = coach.model().learning().roster();
+    Optional<String> id = roster.find(name);
+    if (id.isPresent()) {
+      coach.lead(new Message.Led(PlaceId.STUDENT, id.get()));
+      return;
+    }
+    lines.say(
+        "No student is called “"
+            + name
+            + "”."
+            + Nearest.of(name, roster.names().values())
+                .map(near -> " Did you mean " + near + "?")
+                .orElse(""));
   }
 }

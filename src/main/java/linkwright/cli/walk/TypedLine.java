@@ -214,13 +214,19 @@ final class TypedLine {
       case BENCH -> toBench();
       case LESSON -> coach.go(Act.TO_LESSON);
       case REHEARSE -> coach.go(Act.TO_REHEARSAL);
-      case STUDENT -> ofLesson(Act.TO_STUDENT);
+      case STUDENT -> {
+        if (rest.isEmpty()) {
+          ofLesson(Act.TO_STUDENT);
+        } else {
+          visits.student(rest);
+        }
+      }
       case CLASS -> ofLesson(Act.TO_CLASS);
       case SIGN -> {
         if (coach.place() != PlaceId.STUDENT) {
           ofLesson(Act.TO_STUDENT);
         }
-        bench.act(Act.SIGN_STEP, "");
+        coach.choose(Act.SIGN_STEP);
         return form(rest);
       }
       case NEAREST -> coach.go(Act.TO_NEAREST);

@@ -79,7 +79,7 @@ public final class ClassContent {
           Table.Line.of(
               room.who(seat, roster),
               seat.step().isEmpty() ? "none yet" : words.show(handbook.stepTitle(seat.step())),
-              asOf(seat.stepAt(), now, zone),
+              seat.step().isEmpty() ? "" : asOf(seat.stepAt(), now, zone),
               asOf(seat.at(), now, zone),
               "" + known,
               "" + due));

@@ -91,9 +91,11 @@ final class LessonContent {
   private static String asWhich(Model model, LessonNow now) {
     Lesson lesson = now.lesson();
     String item = now.waits().map(Learner.QuestionPut::item).orElse("");
-    boolean again = lesson.asked().stream().anyMatch(given -> given.item().equals(item));
-    boolean due = !again && !now.learner().learnt().answers(item).isEmpty();
-    int number = Math.min(Lesson.LENGTH, lesson.taken() + (again ? 0 : 1));
+    boolean taken = lesson.asked().stream().anyMatch(given -> given.item().equals(item));
+    // One that was right is asked once more to part a miss from its return: no asking again.
+    boolean again = lesson.open().stream().anyMatch(missed -> missed.id().equals(item));
+    boolean due = !taken && !now.learner().learnt().answers(item).isEmpty();
+    int number = Math.min(Lesson.LENGTH, lesson.taken() + (taken ? 0 : 1));
     return model.learning().name()
         + ", question "
         + number

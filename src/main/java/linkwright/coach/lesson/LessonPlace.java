@@ -47,7 +47,18 @@ public final class LessonPlace implements Place {
             .map(job -> job.state().course().routine())
             .filter(id -> model.handbook().routine(id).isPresent())
             .orElse("");
-    return Turn.with(model.with(LessonHeld.of("", routine)), new Effect.OpenStudent("", ""));
+    LessonHeld list = LessonHeld.of("", routine).at(worker(model));
+    return Turn.with(model.with(list), new Effect.OpenStudent("", ""));
+  }
+
+  /** The line of whoever works, so that no other's book is come to unasked; else the first. */
+  private static int worker(Model model) {
+    List<String> ids = model.learning().roster().ids();
+    return model
+        .job()
+        .map(job -> ids.indexOf(job.person()))
+        .map(line -> line < 0 ? ids.size() : line)
+        .orElse(0);
   }
 
   /** A routine, and behind a space a student's id. */

@@ -71,7 +71,7 @@ public final class StudentContent {
             weeks(report),
             steps(report, words),
             topics(report),
-            cautions(report),
+            cautions(report, handbook, words),
             metal(report, units))
         .filter(table -> !table.lines().isEmpty())
         .forEach(parts::add);
@@ -82,12 +82,13 @@ public final class StudentContent {
               study.day()
                   + ", "
                   + fact.piece()
-                  + ": expected "
-                  + fact.expected()
-                  + "; got "
-                  + fact.got()
-                  + "; will change "
-                  + fact.change()
+                  + ": "
+                  + Stream.of(
+                          said("expected ", fact.expected()),
+                          said("got ", fact.got()),
+                          said("will change ", fact.change()))
+                      .flatMap(Optional::stream)
+                      .collect(Collectors.joining("; "))
                   + "."));
     }
     for (Learner.Marked mark : learner.signed()) {
@@ -104,6 +105,11 @@ public final class StudentContent {
                   + (fact.note().isEmpty() ? "" : ": " + fact.note())));
     }
     return parts;
+  }
+
+  /** A part of a study; empty where nothing was written. */
+  private static Optional<String> said(String before, String text) {
+    return text.isBlank() ? Optional.empty() : Optional.of(before + text);
   }
 
   private static String next(StudentReport report, Learner learner, Handbook handbook) {
@@ -229,7 +235,7 @@ public final class StudentContent {
                 "" + each.score().since()));
   }
 
-  private static Table cautions(StudentReport report) {
+  private static Table cautions(StudentReport report, Handbook handbook, TradeWords words) {
     return Table.of(
         List.of(
             Table.Column.words("caution"),
@@ -240,7 +246,10 @@ public final class StudentContent {
         report.cautions(),
         caution ->
             Table.Line.of(
-                    caution.caution(),
+                    handbook
+                        .caution(caution.caution())
+                        .map(card -> words.show(card.title()))
+                        .orElse(caution.caution()),
                     "" + caution.score().known(),
                     "" + caution.score().met(),
                     "" + caution.score().missed(),
