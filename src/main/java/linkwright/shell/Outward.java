@@ -38,7 +38,7 @@ final class Outward {
     }
     if (before.isPresent()) {
       List<Utterance> said = Utterances.between(before.get(), now);
-      voice.say(said);
+      voice.say(Utterances.left(before.get(), now), said);
       if (said.stream().anyMatch(each -> each.kind() == Utterance.Kind.COUNT)) {
         sounds.click();
       }
