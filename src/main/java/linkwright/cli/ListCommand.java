@@ -104,6 +104,10 @@ final class ListCommand {
     row.forEach(
         (key, value) -> {
           if (!key.equals("id") && !String.valueOf(value).isEmpty()) {
+            // What is said in sentences goes on in the same line.
+            while (line.charAt(line.length() - 1) == '.') {
+              line.setLength(line.length() - 1);
+            }
             line.append(key.equals("name") || key.equals("says") ? ": " : "; " + said(key))
                 .append(value instanceof Double number ? Decimals.upTo(number, 3) : value)
                 .append(UNITS.getOrDefault(end(key), ""));

@@ -10,7 +10,6 @@ import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
 import linkwright.coach.content.Part;
-import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
 import linkwright.exchange.forms.OutForm;
@@ -103,7 +102,7 @@ final class MergeCommand implements Callable<Integer> {
       here.out().say("Written: " + written.orThrow() + ", " + union.texts().size() + " entries.");
     } else {
       List<Part> parts = new ArrayList<>();
-      summary.forEach(line -> parts.add(new Prose(Prose.Kind.SAYS, line)));
+      summary.forEach(line -> parts.add(new Rows(List.of(Row.of("", "").remark(line)))));
       Row file = Row.of("written", written.orThrow().toString());
       parts.add(new Rows(List.of(file, Row.of("entries", "" + union.texts().size()))));
       answer.print(root, "merged", parts);

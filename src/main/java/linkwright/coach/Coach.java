@@ -376,7 +376,7 @@ public final class Coach implements MessageCases<Turn> {
     Turn turn = place.typed(model, key);
     boolean nothing = turn.effects().isEmpty() && turn.next().isEmpty();
     return nothing && turn.model().equals(model)
-        ? NotNow.sentence(model, key).map(model::told).map(Turn::to).orElse(turn)
+        ? NotNow.turn(model, place, key).orElse(turn)
         : turn;
   }
 

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.keys.Act;
@@ -15,6 +17,12 @@ import linkwright.coach.keys.KeyNames;
 /** Why a key does nothing now: what it is for, and what would have to be so. */
 final class NotNow {
   private NotNow() {}
+
+  /** What a key does that nothing here answers: a list's ends, else why it does nothing. */
+  static Optional<Turn> turn(Model model, Place place, Key key) {
+    return ListEnds.reached(model, place, key)
+        .or(() -> sentence(model, key).map(model::told).map(Turn::to));
+  }
 
   /** The sentence for a key that no act here has; empty for one that means nothing anywhere. */
   static Optional<String> sentence(Model model, Key key) {

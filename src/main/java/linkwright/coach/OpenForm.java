@@ -16,7 +16,7 @@ final class OpenForm {
   static Turn key(Model model, Form form, Key key) {
     Place place = Places.of(model);
     if (model.settings().keys().find(key, List.of(Act.THROW_AWAY)).isPresent()) {
-      return Drafting.thrownAway(model, place, form);
+      return thrownAway(model, place, form);
     }
     Form.KeyOutcome outcome = form.key(key);
     if (outcome instanceof Form.KeyOutcome.Edited edited) {
@@ -33,9 +33,18 @@ final class OpenForm {
     return switch (act) {
       case KEEP -> HotWorkGate.confirmed(model, place, form.completed());
       case ROUND -> place.formLeft(model);
-      case THROW_AWAY -> Drafting.thrownAway(model, place, form);
+      case THROW_AWAY -> thrownAway(model, place, form);
       default -> Turn.to(model.told("First keep or leave what is being typed."));
     };
+  }
+
+  /**
+   * What is typed of a new job lies in the tray, for there is no book yet beside which it could.
+   */
+  private static Turn thrownAway(Model model, Place place, Form form) {
+    return form.purpose() == Form.Purpose.NEW_JOB
+        ? place.act(model, Act.THROW_AWAY)
+        : Drafting.thrownAway(model, place, form);
   }
 
   /** The line that keeps the form is chosen first and keeps it when clicked again. */

@@ -247,10 +247,12 @@ public final class Pages {
     }
     open.add(new Page.Open(Optional.empty(), "ctrl-u empty it"));
     open.add(Page.Open.always(Optional.of(Act.ROUND), "back, text stays"));
-    if (!DraftWords.of(form.purpose()).isEmpty()) {
+    if (form.purpose() == Form.Purpose.NEW_JOB || !DraftWords.of(form.purpose()).isEmpty()) {
       open.add(new Page.Open(Optional.of(Act.THROW_AWAY), "throw away"));
     }
-    open.add(Page.Open.always(Optional.of(Act.HELP), "what is it"));
+    // In words that have begun the key is a sign like any other, and the line says so.
+    String help = form.asksHelp() ? "what is it" : "is text here";
+    open.add(Page.Open.always(Optional.of(Act.HELP), help));
     return open;
   }
 }

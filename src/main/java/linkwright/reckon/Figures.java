@@ -19,6 +19,11 @@ final class Figures {
     return inside(metal.name());
   }
 
+  /** A name at the beginning of a sentence. */
+  static String begun(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
   /** A name inside a sentence: sterling silver, but CuZn30. */
   static String inside(String name) {
     boolean word =

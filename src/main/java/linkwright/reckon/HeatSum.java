@@ -60,8 +60,8 @@ final class HeatSum implements Working {
       outcome.put("solution_to_c", SOLUTION_TO_C);
       outcome.line(
           Degrees.inUnits(
-              "Hardening by heat: 700 to 750 °C through and through, quenched in water at once, then"
-                  + " about 300 °C for half an hour to an hour (from memory: go by the metal's"
+              "Hardening by heat: 700 to 750 °C through and through, quenched in water at once,"
+                  + " then about 300 °C for half an hour to an hour (from memory: go by the metal's"
                   + " sheet).",
               units));
       solder.ifPresent(
@@ -81,7 +81,7 @@ final class HeatSum implements Working {
       Outcome outcome, UnitStyle units, String what, double heatC, Solder solder) {
     if (solder.solidusC() <= heatC) {
       outcome.warn(
-          Figures.inside(solder.name())
+          Figures.begun(solder.name())
               + " begins to melt at "
               + units.temperature(solder.solidusC())
               + ": it does not bear "

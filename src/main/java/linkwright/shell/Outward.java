@@ -40,7 +40,7 @@ final class Outward {
       voice.say(Utterances.asked(now));
     } else {
       List<Utterance> said = Utterances.between(before.get(), now);
-      voice.say(said);
+      voice.say(Utterances.left(before.get(), now), said);
       if (said.stream().anyMatch(each -> each.kind() == Utterance.Kind.COUNT)) {
         sounds.click();
       }

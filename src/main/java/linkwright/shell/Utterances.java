@@ -90,6 +90,22 @@ final class Utterances {
     return said;
   }
 
+  /** Kinds of which nothing is worth saying any more: what it was said of was left. */
+  static Set<Utterance.Kind> left(Page before, Page now) {
+    boolean same = head(before).equals(head(now)) && caution(before).equals(caution(now));
+    if (same) {
+      return Set.of();
+    }
+    // A card that was passed by before it was heard belongs to the step that it stood before.
+    boolean passed = !caution(before).isEmpty() && caution(now).isEmpty();
+    Set<Utterance.Kind> left =
+        EnumSet.of(Utterance.Kind.COUNT, Utterance.Kind.STEP, Utterance.Kind.STILL);
+    if (!passed) {
+      left.add(Utterance.Kind.CAUTION);
+    }
+    return left;
+  }
+
   /** Waits that have become due since, the one that ended first at the top. */
   static List<WaitShown> newlyDue(Page before, Page now) {
     return now.waits().stream()

@@ -1,6 +1,7 @@
 package linkwright.shell;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -9,20 +10,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import linkwright.view.Ascii;
 
 /**
  * Says sentences by a command of the user's own, such as a speech program that takes a sentence as
  * its last argument. It never makes anybody wait: sentences are handed to a thread of their own, of
- * each kind only the newest waits, of what has become due all, and the most urgent kind is said
- * first. Silent without a command.
+ * each kind only the newest waits, of what has become due all, what belongs to a step that was left
+ * is dropped, and the most urgent kind is said first. Silent without a command.
  */
 public final class Voice implements AutoCloseable {
   /** A card whole takes about a minute; the next sentence must not be spoken over it. */
   private static final long MOST_MILLIS = 180_000;
 
+  /** In which signs words reach a program: those of the language that the machine is set to. */
+  private static final Charset HANDED_OVER =
+      Charset.forName(System.getProperty("sun.jnu.encoding", "UTF-8"));
+
   private final List<String> command;
   private final Set<Utterance.Kind> kinds;
   private final Map<Utterance.Kind, String> waiting = new EnumMap<>(Utterance.Kind.class);
+  private String speaking = "";
   private boolean closed;
 
   private Voice(List<String> command, Set<Utterance.Kind> kinds) {
@@ -55,15 +62,26 @@ public final class Voice implements AutoCloseable {
 
   /**
    * Takes sentences to be said; the newest of a kind takes the place of one that waits still. Only
-   * of the waits at the bench none makes another unheard.
+   * of the waits at the bench none makes another unheard. What is being said just now is not said
+   * once more.
    */
   void say(List<Utterance> utterances) {
-    if (command.isEmpty() || utterances.isEmpty()) {
+    say(Set.of(), utterances);
+  }
+
+  /**
+   * The same after a step or a place was left.
+   *
+   * @param left of these kinds nothing is said any more that waits still
+   */
+  void say(Set<Utterance.Kind> left, List<Utterance> utterances) {
+    if (command.isEmpty()) {
       return;
     }
     synchronized (waiting) {
+      waiting.keySet().removeAll(left);
       for (Utterance each : utterances) {
-        if (kinds.contains(each.kind())) {
+        if (kinds.contains(each.kind()) && !each.text().equals(speaking)) {
           waiting.merge(
               each.kind(),
               each.text(),
@@ -81,6 +99,8 @@ public final class Voice implements AutoCloseable {
       }
       // An enum map goes through its keys in their order: the most urgent first.
       Optional<Utterance.Kind> first = waiting.keySet().stream().findFirst();
+      speaking = "";
+      first.ifPresent(kind -> speaking = waiting.get(kind));
       return first.map(waiting::remove);
     }
   }
@@ -97,17 +117,28 @@ public final class Voice implements AutoCloseable {
     }
   }
 
+  /** What the signs of a place cannot hold, in words: a program would hear a question mark. */
+  static String inSignsOf(Charset signs, String text) {
+    return signs.newEncoder().canEncode(text)
+        ? text
+        : Ascii.of(
+            text.replaceAll(" ?°(?=[CF]\\b)", " degrees ")
+                .replaceAll(" ?°", " degrees")
+                .replaceAll("± ?", "plus or minus "));
+  }
+
   /** A command that is not there, or fails, says nothing: the screen says all of it anyway. */
   private void run(String text) throws InterruptedException {
     List<String> words = new ArrayList<>(command);
-    words.add(text);
+    String spoken = inSignsOf(HANDED_OVER, text);
+    words.add(spoken);
     try {
       ProcessBuilder program =
           new ProcessBuilder(words)
               .redirectOutput(ProcessBuilder.Redirect.DISCARD)
               .redirectError(ProcessBuilder.Redirect.DISCARD);
       // For a program that takes its last word for part of a script, and a comment there.
-      program.environment().put("LINKWRIGHT_SAYS", text);
+      program.environment().put("LINKWRIGHT_SAYS", spoken);
       Process process = program.start();
       process.getOutputStream().close();
       if (!process.waitFor(MOST_MILLIS, TimeUnit.MILLISECONDS)) {

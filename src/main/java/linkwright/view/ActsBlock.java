@@ -133,6 +133,9 @@ final class ActsBlock implements Block {
     Acts.Choice choice = line.choice();
     boolean now = choice.now();
     area.text(0, y, 1, now ? area.glyphs().pick("▸", ">") : " ", Tone.ACCENT);
+    if (now) {
+      area.cursorUnlessTyped(0, y);
+    }
     area.text(KEY, y, WORD - KEY, keys.firstOf(choice.act()), Tone.STRONG);
     area.text(WORD, y, choice.act().words(), now ? Tone.ACCENT : Tone.PLAIN);
     boolean column = line.first() > WORD + Text.width(choice.act().words()) + GAP;

@@ -204,6 +204,13 @@ public final class Canvas {
     }
   }
 
+  /** Shows the cursor at a line that is chosen, unless it stands in a field already. */
+  public void cursorUnlessTyped(int x, int y) {
+    if (sheet.cursor.isEmpty()) {
+      cursor(x, y);
+    }
+  }
+
   /** The finished picture of this canvas or area. */
   public Grid toGrid() {
     Cell[] cells = new Cell[width * height];

@@ -20,6 +20,6 @@ final class PageLine {
 
   /** The same in the fewest words. */
   static String brief(int at, int all, String key) {
-    return "page " + (at + 1) + "/" + all + "  " + key;
+    return "page " + (at + 1) + " of " + all + "  " + key;
   }
 }

@@ -101,25 +101,49 @@ final class TableBlock implements Block {
     if (area.height() < 1) {
       return;
     }
-    boolean roomy = all(gap) <= area.height();
-    int between = roomy ? gap : 0;
     runs(area, 0, head, Tone.FAINT);
     int parts = parts(area.height());
     if (parts > 1) {
       part(area, Math.floorMod(turned, parts), parts);
       return;
     }
-    int first = roomy ? 0 : first(area.height() - headRows());
+    if (all(gap) <= area.height()) {
+      lines(area, 0, lines.size(), gap);
+      return;
+    }
+    // Which line of how many stands beside the last row, or in a row that is kept free for it.
+    int all = area.height();
+    boolean beside = placeFits(area, first(all - headRows()), all);
+    int high = beside || !shows(all - 1) ? all : all - 1;
+    int first = first(high - headRows());
+    lines(area, first, end(first, high), 0);
+    if (placeFits(area, first, high) || high < all) {
+      area.right(all - 1, place(), Tone.FAINT);
+    }
+  }
+
+  private void lines(Canvas area, int first, int end, int between) {
     int y = headRows();
-    int i = first;
-    while (i < lines.size() && (i == first || y + lines.get(i).size() <= area.height())) {
+    for (int i = first; i < end; i++) {
       line(area, y, i, lines.get(i));
       y += lines.get(i).size() + between;
-      i++;
     }
-    if (first > 0 || i < lines.size()) {
-      place(area, y, lines.get(i - 1));
+  }
+
+  /** Whether the chosen line has all its rows in that height. */
+  private boolean shows(int high) {
+    int first = first(high - headRows());
+    boolean none = chosen() < 0 || chosen() >= lines.size();
+    return headRows() + rows(first, none ? first + 1 : chosen() + 1, 0) <= high;
+  }
+
+  /** Before which line the room ends; the first is shown whatever it takes. */
+  private int end(int first, int high) {
+    int end = Math.min(lines.size(), first + 1);
+    while (end < lines.size() && headRows() + rows(first, end + 1, 0) <= high) {
+      end++;
     }
+    return end;
   }
 
   /** A part of the chosen line, which has more rows than there is room for. */
@@ -133,18 +157,22 @@ final class TableBlock implements Block {
     }
   }
 
-  /** Which of them is chosen, where that covers nothing. */
-  private void place(Canvas area, int end, List<List<TableRows.RowText>> last) {
-    String place = " line " + (table.chosen() + 1) + " of " + table.all();
+  /** Which of them is chosen. */
+  private String place() {
+    return " line " + (table.chosen() + 1) + " of " + table.all();
+  }
+
+  /** Whether that covers nothing in the lowest row. */
+  private boolean placeFits(Canvas area, int first, int high) {
+    int end = end(first, high);
     int used = 0;
-    if (end >= area.height()) {
+    if (headRows() + rows(first, end, 0) >= area.height()) {
+      List<List<TableRows.RowText>> last = lines.get(end - 1);
       for (TableRows.RowText run : last.get(last.size() - 1)) {
         used = Math.max(used, run.x() + Text.width(run.text()));
       }
     }
-    if (used + Text.width(place) <= area.width()) {
-      area.right(area.height() - 1, place, Tone.FAINT);
-    }
+    return used + Text.width(place()) <= area.width();
   }
 
   /** The first line shown, so that the chosen one stands near the middle. */
@@ -166,6 +194,7 @@ final class TableBlock implements Block {
     area.spot(0, y, area.width(), rows.size(), new Spot.ToRow(table.before() + i));
     if (at) {
       area.text(0, y, MARK, area.glyphs().pick("▸", ">"), Tone.ACCENT);
+      area.cursorUnlessTyped(0, y);
     }
     Tone tone = at && emphasis == Emphasis.PLAIN ? Tone.STRONG : Tones.of(emphasis);
     for (int row = 0; row < rows.size(); row++) {

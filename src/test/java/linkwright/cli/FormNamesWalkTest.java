@@ -165,11 +165,26 @@ class FormNamesWalkTest {
     assertThat(line.out().split("sterling: ", -1)).as(line.out()).hasSizeGreaterThan(2);
   }
 
+  /** In the field of the wire it became the wire. */
+  @Test
+  void a_command_of_two_words_is_no_value_of_a_field_that_takes_no_words() {
+    line.typing(
+        List.of("", "plan", "wire: 0.9 mm", "wire", "reckoner ring", "quit"), "walk", "--plain");
+    assertThat(line.out()).contains("“reckoner ring” is for the walk, and a form is open");
+    assertThat(line.out()).doesNotContain("Wire thickness: reckoner");
+  }
+
+  @Test
+  void list_and_a_sort_lists_that_sort() {
+    line.typing(List.of("", "list metals", "lists metals", "quit"), "walk", "--plain");
+    assertThat(line.out().split("There are: [^.]*; ", -1)).as(line.out()).hasSize(3);
+  }
+
   @Test
   void list_outside_a_form_tells_what_can_be_listed_and_no_guess_is_a_flame() {
     line.typing(List.of("", "list", "lut", "shot", "quit"), "walk", "--plain");
     assertThat(line.out())
-        .contains("There are: routines, ")
+        .contains("There are: routines; ")
         .doesNotContain("mean lit?", "mean shut?");
   }
 

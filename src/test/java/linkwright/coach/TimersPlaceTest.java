@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.keys.Act;
 import linkwright.coach.timers.TimerWords;
 import linkwright.job.Fact;
 import org.junit.jupiter.api.Nested;
@@ -12,6 +14,16 @@ import org.junit.jupiter.api.Test;
 
 class TimersPlaceTest {
   private final Apprentice apprentice = Apprentice.withAJob(Map.of()).press("esc", "m");
+
+  @Test
+  void theBenchLeadsThere() {
+    Apprentice bench = Apprentice.withAJob(Map.of()).press("esc", "b");
+    while (Places.of(bench.model()).acts(bench.model()).contains(Act.SEEN)) {
+      bench.press("space");
+    }
+    bench.press("m");
+    assertThat(bench.model().held().place()).isEqualTo(PlaceId.TIMERS);
+  }
 
   private void set(String name, String time) {
     apprentice.press("n").type(name).press("enter").type(time).press("ctrl-k");

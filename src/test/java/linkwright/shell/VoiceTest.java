@@ -3,6 +3,7 @@ package linkwright.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -263,6 +264,62 @@ class VoiceTest {
     voice.say(List.of(new Utterance(Utterance.Kind.CAUTION, "Caution. Pickle."), count("3 of 9")));
     open();
     assertThat(lines(3)).containsExactly("first", "Caution. Pickle.", "3 of 9");
+  }
+
+  /** What to do at the second step was heard after the card of the third. */
+  @Test
+  void what_belongs_to_a_step_that_was_left_is_dropped() throws Exception {
+    Bencher bench = Bencher.withTheDemo();
+    bench.goTo("lay-out");
+    Page first = Pages.of(bench.model());
+    bench.goTo("cut-blanks");
+    Page second = Pages.of(bench.model());
+    bench.goTo("solder-links");
+    Page third = Pages.of(bench.model());
+    voice.say(List.of(count("first")));
+    Thread.sleep(300);
+    voice.say(List.of(new Utterance(Utterance.Kind.WAIT, "tea is due.")));
+    voice.say(Utterances.left(first, second), Utterances.between(first, second));
+    voice.say(Utterances.left(second, third), List.of(new Utterance(Utterance.Kind.STILL, "end")));
+    open();
+    assertThat(lines(3)).containsExactly("first", "tea is due.", "end");
+  }
+
+  /** Whoever passes a card before it was heard hears it before the step, not never. */
+  @Test
+  void a_card_that_was_passed_by_unheard_is_heard_before_its_step() {
+    Bencher bench = Bencher.withTheDemo();
+    bench.goTo("lay-out");
+    Page step = Pages.of(bench.model());
+    Page card =
+        with(
+            step,
+            Content.of("caution", new Prose(Prose.Kind.CAUTION_TITLE, "Pickle is hot")),
+            List.of());
+    assertThat(Utterances.left(step, card)).contains(Utterance.Kind.CAUTION);
+    assertThat(Utterances.left(card, step))
+        .contains(Utterance.Kind.STEP)
+        .doesNotContain(Utterance.Kind.CAUTION, Utterance.Kind.WAIT);
+    assertThat(Utterances.left(step, step)).isEmpty();
+  }
+
+  @Test
+  void what_is_being_said_is_not_said_once_more() throws Exception {
+    Utterance caution = new Utterance(Utterance.Kind.CAUTION, "Caution. Lid on.");
+    voice.say(List.of(caution));
+    Thread.sleep(300);
+    voice.say(List.of(caution, count("2 of 9")));
+    open();
+    assertThat(lines(2)).containsExactly("Caution. Lid on.", "2 of 9");
+  }
+
+  /** Where the machine is set to no language at all, a degree was heard as a question mark. */
+  @Test
+  void signs_that_do_not_reach_the_program_are_words() {
+    String text = "Heat to 600 °C, bend by 30°, ± 5 mm.";
+    assertThat(Voice.inSignsOf(StandardCharsets.UTF_8, text)).isEqualTo(text);
+    assertThat(Voice.inSignsOf(StandardCharsets.US_ASCII, text))
+        .isEqualTo("Heat to 600 degrees C, bend by 30 degrees, plus or minus 5 mm.");
   }
 
   @Test

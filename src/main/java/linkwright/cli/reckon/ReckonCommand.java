@@ -108,7 +108,8 @@ public final class ReckonCommand {
   private static String[] synopsis(Sum sum) {
     StringBuilder line = new StringBuilder("linkwright reckon " + sum.id());
     for (Ask ask : sum.asks()) {
-      String option = "--" + ask.key() + "=" + label(ask);
+      boolean alone = ask.kind() == Ask.Kind.SWITCH;
+      String option = "--" + ask.key() + (alone ? "" : "=" + label(ask));
       line.append(' ').append(ask.needed() ? option : "[" + option + "]");
     }
     line.append(" [").append(AS).append("=FORM] [").append(NO_BENCH).append(']');

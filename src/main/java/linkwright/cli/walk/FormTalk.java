@@ -183,8 +183,10 @@ final class FormTalk {
       return false;
     }
     Optional<Field> field = called(typed);
-    Optional<WalkWord> word = WalkWord.of(first(typed));
-    boolean alone = word.isPresent() && first(typed).equals(typed);
+    Optional<WalkWord> word = WalkWord.of(WalkWord.first(typed));
+    String first = WalkWord.first(typed);
+    boolean words = asked.filter(each -> each.isFree() || each.offers(first)).isPresent();
+    boolean alone = word.isPresent() && (first.equals(typed) || !words);
     if (field.isPresent()) {
       lines.say(
           "“"
@@ -196,7 +198,7 @@ final class FormTalk {
     } else if (word.filter(WalkWord.REPEAT::equals).isPresent() && alone) {
       show();
     } else if (word.filter(WalkWord.HELP::equals).isPresent()) {
-      help(typed.substring(first(typed).length()).strip());
+      help(typed.substring(WalkWord.first(typed).length()).strip());
     } else if (alone || word.filter(WalkWord::isNoText).isPresent()) {
       lines.say(
           "“"
@@ -231,19 +233,15 @@ final class FormTalk {
   private boolean isPersonsWord(String typed) {
     return form().orElseThrow().purpose() == Form.Purpose.PERSON
         && !typed.isEmpty()
-        && (WalkWord.of(first(typed)).isPresent()
-            || Act.withId(first(typed)).isPresent()
+        && (WalkWord.of(WalkWord.first(typed)).isPresent()
+            || Act.withId(WalkWord.first(typed)).isPresent()
             || new WalkPage(coach.model()).called(typed).isPresent());
-  }
-
-  private static String first(String typed) {
-    return typed.split("[\\s:=,;.]+", 2)[0];
   }
 
   /** Takes {@code who NAME}; any other word of the walk is told to be no name, and false. */
   private boolean correctsWho(String typed) {
-    String name = typed.substring(first(typed).length()).strip();
-    if (first(typed).equalsIgnoreCase(WalkWord.WHO.word()) && !name.isEmpty()) {
+    String name = typed.substring(WalkWord.first(typed).length()).strip();
+    if (WalkWord.first(typed).equalsIgnoreCase(WalkWord.WHO.word()) && !name.isEmpty()) {
       return set(0, name);
     }
     lines.say(

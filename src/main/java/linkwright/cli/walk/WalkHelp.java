@@ -62,9 +62,9 @@ final class WalkHelp {
 
   /** Tells all that there is of one sort, or the sorts; false if it is the name of none. */
   boolean listed(String sort) {
-    List<String> ofSort = ofSort(sort);
+    List<String> ofSort = ofSort(sort.strip().replaceFirst("(?i)^lists?\\s+", ""));
     if (!ofSort.isEmpty()) {
-      lines.say("There are: " + String.join(", ", ofSort) + ".");
+      lines.say("There are: " + String.join("; ", ofSort) + ".");
     }
     return !ofSort.isEmpty();
   }

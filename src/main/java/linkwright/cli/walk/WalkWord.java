@@ -106,7 +106,9 @@ enum WalkWord {
   PLACES("places", "the places of the job, and how it stands at each", Act.ROUND),
   WHERE("where", "where you are: job, place, step and what stands in front; nothing moves"),
   HELP(
-      "help", "this; help WORD: what that word does or means; lists: what can be listed", Act.HELP),
+      "help",
+      "this; help WORD: what that word does or means; list metals: all of them; lists: what can be",
+      Act.HELP),
   QUIT("quit", "leave; everything entered is in the book", Act.LEAVE);
 
   private final String word;
@@ -142,6 +144,11 @@ enum WalkWord {
         Map.of("esc", PLACES.word, "answer", QUIET.word, "seams", JOINTS.word)
             .getOrDefault(lower, lower);
     return Arrays.stream(values()).filter(each -> each.word.equals(word)).findFirst();
+  }
+
+  /** With what a line begins. */
+  static String first(String line) {
+    return line.split("[\\s:=,;.]+", 2)[0];
   }
 
   /** Whether it is about the job that is worked on. */

@@ -47,7 +47,8 @@ final class BenchActs {
           Act.LESS,
           Act.STEP_AWAY,
           Act.TO_PILES,
-          Act.TO_JOINTS);
+          Act.TO_JOINTS,
+          Act.TO_TIMERS);
 
   private BenchActs() {}
 }

@@ -108,7 +108,8 @@ public final class BenchPlace implements Place {
             Act.LESS,
             Act.STEP_AWAY,
             Act.ANSWER,
-            Act.BRING_BACK));
+            Act.BRING_BACK,
+            Act.TO_TIMERS));
     return acts;
   }
 

@@ -223,6 +223,16 @@ public record Field(
     return choices.isEmpty() && nature.measure() == Measure.WORDS;
   }
 
+  /** Whether one of its choices begins with that word. */
+  public boolean offers(String word) {
+    String lower = word.toLowerCase(Locale.ROOT);
+    return choices.stream()
+        .anyMatch(
+            each ->
+                each.id().toLowerCase(Locale.ROOT).startsWith(lower)
+                    || each.says().toLowerCase(Locale.ROOT).startsWith(lower));
+  }
+
   private boolean isChoice() {
     return choices.stream().anyMatch(choice -> choice.id().equals(line.text()));
   }

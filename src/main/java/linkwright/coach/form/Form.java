@@ -114,7 +114,7 @@ public record Form(
     if (key.equals(Key.ctrl("k")) || (key.is(Key.Kind.ENTER) && at == fields.size())) {
       return new KeyOutcome.Confirmed(completed());
     }
-    if (key.is("?") && !questionIsTyped()) {
+    if (key.is("?") && asksHelp()) {
       return new KeyOutcome.Edited(explained(!explained), false);
     }
     if (explained && key.is(Key.Kind.ESCAPE)) {
@@ -131,12 +131,12 @@ public record Form(
     };
   }
 
-  /** A question mark asks for help, but in words that have begun it is a question mark. */
-  private boolean questionIsTyped() {
-    return at < fields.size()
-        && fields.get(at).words()
-        && fields.get(at).caret() > 0
-        && !fields.get(at).line().marked();
+  /** Whether a question mark asks for help: in words that have begun it is a question mark. */
+  public boolean asksHelp() {
+    return at >= fields.size()
+        || !fields.get(at).words()
+        || fields.get(at).caret() == 0
+        || fields.get(at).line().marked();
   }
 
   private KeyOutcome typed(Key key) {

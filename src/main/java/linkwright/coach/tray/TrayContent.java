@@ -31,6 +31,24 @@ final class TrayContent {
     return names;
   }
 
+  /** What waits of a new job: its name, else its plan file; empty if nothing was typed. */
+  static String draft(TrayHeld held) {
+    String name = held.typed().getOrDefault("name", "").strip();
+    return name.isEmpty() ? held.typed().getOrDefault("plan", "").strip() : name;
+  }
+
+  private static List<Part> waiting(TrayHeld held) {
+    String draft = draft(held);
+    return draft.isEmpty() || held.form().isPresent()
+        ? List.of()
+        : List.of(
+            new Prose(
+                Prose.Kind.ELSEWHERE,
+                "typed, not begun: a new job, “"
+                    + draft
+                    + "”; {do:new-job} goes on, {do:throw-away} throws it away"));
+  }
+
   static Content of(Model model, TrayHeld held) {
     boolean narrowing =
         held.form().filter(form -> form.purpose() == Form.Purpose.SEARCH).isPresent();
@@ -38,7 +56,10 @@ final class TrayContent {
       return Content.of(TITLE, new Fields(held.form().get()));
     }
     if (model.tray().isEmpty()) {
-      return Content.of(TITLE, Prose.says("No job is in the tray yet. {do:new-job} begins one."));
+      List<Part> none = new ArrayList<>();
+      none.add(Prose.says("No job is in the tray yet. {do:new-job} begins one."));
+      none.addAll(waiting(held));
+      return new Content(TITLE, none);
     }
     List<Table.Line> lines = shown(model, held).stream().map(job -> line(job, model)).toList();
     List<Part> parts = new ArrayList<>();
@@ -50,6 +71,7 @@ final class TrayContent {
                     ? "Every job is put away: {do:show-all} shows them, {do:new-job} begins one."
                     : "No job is called that. {do:search} narrows the list by another word.")
             : new Table(List.of(Table.Column.words("")), lines, held.at()));
+    parts.addAll(waiting(held));
     parts.add(
         Prose.aside("{do:to-my-bench} shows your bench, {do:to-hands} what your books taught."));
     return new Content(TITLE, parts);

@@ -41,10 +41,15 @@ public final class TrayPlace implements Place {
         model
             .with(model.handbook().forJob("", List.of()))
             .withJob(Optional.empty())
-            .with(new TrayHeld(0, Optional.empty()));
+            .with(new TrayHeld(0, Optional.empty()).typed(left(model)));
     return model.job().isEmpty()
         ? Turn.to(there)
         : Turn.with(there, new Effect.ShutBook(), new Effect.ReadTray());
+  }
+
+  /** What was typed of a new job in the tray that one comes from. */
+  private static Map<String, String> left(Model model) {
+    return model.held() instanceof TrayHeld held ? held.typed() : Map.of();
   }
 
   /** The same with the jobs as they stand now; where one is chosen, it stays the one. */
@@ -72,6 +77,7 @@ public final class TrayPlace implements Place {
         Act.SEARCH,
         Act.PUT_AWAY,
         Act.SHOW_ALL,
+        Act.THROW_AWAY,
         Act.TO_RECKONER,
         Act.TO_CAUTIONS,
         Act.TO_HANDS,
@@ -97,6 +103,9 @@ public final class TrayPlace implements Place {
     }
     if (model.tray().stream().anyMatch(TrayJob::away)) {
       acts.add(Act.SHOW_ALL);
+    }
+    if (!TrayContent.draft((TrayHeld) model.held()).isEmpty()) {
+      acts.add(Act.THROW_AWAY);
     }
     acts.addAll(
         List.of(
@@ -145,6 +154,11 @@ public final class TrayPlace implements Place {
                   new TrayHeld(
                       tray.at(), tray.search(), Optional.empty(), tray.all(), true, 0, Map.of())),
               new Effect.OpenBook(chosen(model).orElseThrow().slug()));
+      case THROW_AWAY ->
+          Turn.to(
+              model
+                  .with(tray.at(tray.at(), Optional.empty()).typed(Map.of()))
+                  .told("Thrown away: what was typed of a new job."));
       case MORE, LESS -> paged(model, tray, act);
       case NEWEST -> Turn.to(model.with(at(model, 0)));
       case OLDEST -> Turn.to(model.with(at(model, shown(model).size())));
@@ -192,6 +206,7 @@ public final class TrayPlace implements Place {
           chosen(model).filter(TrayJob::away).isPresent() ? "back into the tray" : act.words();
       case SHOW_ALL ->
           ((TrayHeld) model.held()).all() ? "hide what is put away" : "show what is put away";
+      case THROW_AWAY -> "throw away the new job";
       default -> act.words();
     };
   }
