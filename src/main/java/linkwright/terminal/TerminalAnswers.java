@@ -118,7 +118,7 @@ record TerminalAnswers(
   String sentence() {
     if (!speaks) {
       return "It answers nothing when it is asked what it can do, so no more is used of it than"
-                 + " every terminal has.";
+          + " every terminal has.";
     }
     List<String> says = new ArrayList<>();
     if (!name.isEmpty()) {
