@@ -82,12 +82,12 @@ public record Routine(
                         || step.stage().containsValue(Stage.SOLDERED));
     boolean fused = pieces.values().stream().anyMatch(stages -> stages.contains(Stage.FUSED));
     return named
-        || !fused
+        || (!fused
             && steps.stream()
                 .anyMatch(
                     step ->
                         step.stage().containsValue(Stage.JOINED)
-                            && step.does().contains(Hazard.HEATS));
+                            && step.does().contains(Hazard.HEATS)));
   }
 
   /** Whether a text of a step has a placeholder whose name begins so. */

@@ -90,7 +90,7 @@ class ShippedHotWorkTest {
       boolean tied = false;
       boolean read = false;
       for (Step step : routine.steps()) {
-        tied = tied || step.part() != RoutinePart.PREPARE && usesTyingWire(step);
+        tied = tied || (step.part() != RoutinePart.PREPARE && usesTyingWire(step));
         read = read || step.cautions().contains("binding-wire");
         assertThat(read || !tied || !step.does().contains(Hazard.PICKLES))
             .as(routine.id() + " " + step.id())
