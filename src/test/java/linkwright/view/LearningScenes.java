@@ -46,7 +46,7 @@ final class LearningScenes {
                     0,
                     new EntryId("bench", 40)),
                 new LessonFact.MetalCounted("lighthouse-keeper-s-bracelet-demo", 12.5, 9)));
-    return bencher.press("esc", "s", "enter").press("t");
+    return bencher.press("esc", "s", "up", "enter").press("t");
   }
 
   static Bencher classRoom(Bencher bencher) {

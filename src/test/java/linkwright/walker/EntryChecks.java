@@ -16,6 +16,7 @@ import linkwright.job.CautionMet;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
+import linkwright.job.LotFact;
 import linkwright.reference.Metal;
 import linkwright.routine.Caution;
 import linkwright.routine.Hazard;
@@ -42,13 +43,16 @@ final class EntryChecks {
               Fact.PiecesThrough.class,
               Fact.PiecesSentBack.class,
               Fact.PiecesScrapped.class,
+              BenchFact.JointsChecked.class,
               Fact.WireCut.class),
           PlaceId.WIRE,
           Set.of(
               Fact.MetalWeighedOut.class,
               Fact.WireCut.class,
               Fact.WireAdded.class,
-              Fact.WireDiscarded.class),
+              Fact.WireDiscarded.class,
+              LotFact.StockTaken.class,
+              LotFact.StockReturned.class),
           PlaceId.TEST_PIECES,
           Set.of(Fact.TestPieceTried.class),
           PlaceId.TRIAL_LENGTH,
@@ -62,7 +66,9 @@ final class EntryChecks {
           PlaceId.BOOK,
           Set.of(Fact.Noted.class, Fact.Struck.class),
           PlaceId.PILES,
-          Set.of(BenchFact.PilePlaced.class));
+          Set.of(BenchFact.PilePlaced.class),
+          PlaceId.CARD,
+          Set.of(BenchFact.CardSet.class));
 
   private final Handbook handbook;
   private final WaitTimes waits;
