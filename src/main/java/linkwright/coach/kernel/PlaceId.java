@@ -78,4 +78,12 @@ public enum PlaceId {
   public static Optional<PlaceId> ledToBy(Act act) {
     return Arrays.stream(values()).filter(place -> place.act == act).findFirst();
   }
+
+  /** Whether a customer may look on there: at plan, price, card, weighing and what is given out. */
+  public boolean isLookedAt() {
+    return switch (this) {
+      case PLAN, NEAREST, WHAT_IF, REACH, CARD, WEIGH_IN, EXCHANGE -> true;
+      default -> false;
+    };
+  }
 }

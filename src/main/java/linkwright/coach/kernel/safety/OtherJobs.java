@@ -1,26 +1,12 @@
 package linkwright.coach.kernel.safety;
 
-import java.util.EnumSet;
-import java.util.Set;
 import linkwright.coach.kernel.JobWait;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.PlaceId;
 import linkwright.job.FlameWord;
 
 /** What another job is called: where a customer may look on it has no name, for it may be one. */
 public final class OtherJobs {
   private static final String UNNAMED = "another job";
-
-  /** Plan, price, card, weighing and what is given out. */
-  private static final Set<PlaceId> LOOKED_AT =
-      EnumSet.of(
-          PlaceId.PLAN,
-          PlaceId.NEAREST,
-          PlaceId.WHAT_IF,
-          PlaceId.REACH,
-          PlaceId.CARD,
-          PlaceId.WEIGH_IN,
-          PlaceId.EXCHANGE);
 
   private OtherJobs() {}
 
@@ -38,6 +24,6 @@ public final class OtherJobs {
   }
 
   private static String called(Model model, String job) {
-    return LOOKED_AT.contains(model.held().place()) ? UNNAMED : job;
+    return model.held().place().isLookedAt() ? UNNAMED : job;
   }
 }
