@@ -57,7 +57,7 @@ final class FormersReading {
     boolean size = Length.readSize(item) instanceof Read.Good<Length>;
     return size
         ? name + "=" + item
-        : name + "=" + item + ", by its name at your bench, or " + sized;
+        : "“" + name + "=" + item + "”, by its name at your bench, or " + sized;
   }
 
   private static String unknown(String name, Pattern pattern) {

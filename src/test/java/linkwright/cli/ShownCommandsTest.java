@@ -12,6 +12,13 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import linkwright.cli.console.Surroundings;
+import linkwright.files.Home;
+import linkwright.files.Library;
+import linkwright.job.Fact;
+import linkwright.plan.Wishes;
+import linkwright.shell.NewBook;
+import linkwright.shell.Start;
+import linkwright.standing.Handbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,6 +37,7 @@ class ShownCommandsTest {
               "merge A B --into C", "merge laptop/chain.yaml bench/chain.yaml --into new/one.yaml"),
           Map.entry("class FOLDER", "class /media/class"),
           Map.entry("ROUTINE", "round-cable"),
+          Map.entry("again JOB", "again window-chain"),
           Map.entry("JOB", "gate-chain"),
           Map.entry("LOT", "wire-9"),
           Map.entry("COMMAND", "plan"),
@@ -67,7 +75,8 @@ class ShownCommandsTest {
     line = new Commandline(folder);
     Files.createDirectories(folder.resolve("new"));
     run("linkwright new-plan my-plan.yaml");
-    for (String job : List.of("Window chain", "Gate chain", "First try")) {
+    closed("Window chain");
+    for (String job : List.of("Gate chain", "First try")) {
       run("linkwright walk --plain --new \"" + job + "\" --plan my-plan.yaml");
     }
     run("linkwright drawer --came wire-9 --wire \"0.9 mm\" --length \"3 m\"");
@@ -83,6 +92,18 @@ class ShownCommandsTest {
         folder.resolve("stock.csv"),
         "lot,what,metal,wire (mm),length (m)\nold,wire,sterling,0.8,2\n");
     Files.createDirectories(folder.resolve("class"));
+  }
+
+  /** Only a closed job is made again. */
+  private void closed(String name) {
+    List<Fact> facts =
+        List.of(
+            new Fact.JobOpened(name, "round-cable"),
+            new Fact.PlanSet(Wishes.common().texts()),
+            new Fact.JobClosed(""));
+    Home home = new Home(line.home());
+    Handbook handbook = Start.handbook(Library.load(home));
+    NewBook.begin(home, "bench", line, name, facts, handbook).orThrow();
   }
 
   @Test

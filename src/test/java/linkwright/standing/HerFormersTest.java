@@ -96,7 +96,7 @@ class HerFormersTest {
     typed.put(WishKeys.LINK_FORMERS, "fat step");
     assertThat(Standing.ofWish(typed, bench(thick())).counted().troubles().get("link.formers"))
         .isEqualTo(
-            "“fat step” does not say which former it is: write tip=fat step, by its name at your"
+            "“fat step” does not say which former it is: write “tip=fat step”, by its name at your"
                 + " bench, or tip=2.5 mm.");
   }
 

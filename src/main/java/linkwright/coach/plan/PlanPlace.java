@@ -1,6 +1,7 @@
 package linkwright.coach.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,9 +69,19 @@ public final class PlanPlace implements Place {
         model.with(PlanHeld.opened(told(model, form, preview), preview, job.standing())));
   }
 
+  /** What the form comes to: of a plan as it is kept, what every other place tells of the job. */
   private static Standing comesTo(Model model, Form form) {
-    JobState state = model.job().orElseThrow().state();
-    return Standing.ofTyped(form.texts(), state, model.handbook());
+    OpenJob job = model.job().orElseThrow();
+    JobState state = job.state();
+    return written(form.texts()).equals(written(state.course().wish()))
+        ? job.standing()
+        : Standing.ofTyped(form.texts(), state, model.handbook());
+  }
+
+  private static Map<String, String> written(Map<String, String> texts) {
+    Map<String, String> written = new HashMap<>(texts);
+    written.values().removeIf(String::isBlank);
+    return written;
   }
 
   private static Form told(Model model, Form form, Standing preview) {
