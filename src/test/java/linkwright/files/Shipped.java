@@ -27,6 +27,7 @@ import linkwright.reference.TradeTerm;
 import linkwright.routine.Caution;
 import linkwright.routine.Gear;
 import linkwright.routine.Hazard;
+import linkwright.routine.StudyQuestion;
 import linkwright.routine.When;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -209,6 +210,18 @@ final class Shipped {
         (String) m.get("source"),
         (String) m.get("defers"),
         when((Map<String, List<String>>) m.get("when")),
-        List.of());
+        questions((List<Map<String, Object>>) m.getOrDefault("questions", List.of())));
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<StudyQuestion> questions(List<Map<String, Object>> all) {
+    return all.stream()
+        .map(
+            each ->
+                new StudyQuestion(
+                    (String) each.get("asks"),
+                    (List<String>) each.get("answers"),
+                    (String) each.getOrDefault("why", "")))
+        .toList();
   }
 }
