@@ -54,6 +54,11 @@ final class FormersReading {
     if (item.isEmpty() || item.indexOf('=') >= 0) {
       return sized;
     }
+    int gap = item.indexOf(' ');
+    String first = gap < 0 ? "" : item.substring(0, gap);
+    if (pattern.filter(known -> known.formersMm().containsKey(first)).isPresent()) {
+      return "“" + first + "=" + item.substring(gap).strip() + "”";
+    }
     boolean size = Length.readSize(item) instanceof Read.Good<Length>;
     return size
         ? name + "=" + item

@@ -281,7 +281,7 @@ class PlanningTest {
         "link.blank | -38 mm | -38 mm",
         "link.pattern | scrol | Did you mean scroll?",
         "link.formers | nose=2 mm | no former",
-        "link.formers | tip 2 mm | eye=2.5 mm",
+        "link.formers | tip 2 mm | tip=2 mm",
         "finished-length | 9 mm | 9",
         "finished-length | 20 mm | link",
         "clasp.length | 50 cm | clasp",
