@@ -51,7 +51,7 @@ record Foot(String told, String still, boolean card) {
     List<String> rows = new ArrayList<>(parts.get(at));
     if (parts.size() > 1) {
       String last = Text.pad(rows.get(rows.size() - 1), room);
-      rows.set(rows.size() - 1, last + counter(at, parts.size(), key));
+      rows.set(rows.size() - 1, last + counter(width, at, parts.size(), key));
     }
     return rows;
   }
@@ -80,12 +80,14 @@ record Foot(String told, String still, boolean card) {
 
   /** Columns before the page of it and its key. */
   private static int room(int width, String key) {
-    return Math.max(3, width - Text.width(counter(8, 9, key)));
+    return Math.max(3, width - Text.width(counter(width, 8, 9, key)));
   }
 
   /** A page of the place may be told above by the same key: this says that it is the foot's own. */
-  private static String counter(int at, int all, String key) {
-    return "this " + (at + 1) + " of " + all + "  " + key;
+  private static String counter(int width, int at, int all, String key) {
+    String of = (at + 1) + " of " + all + "  " + key;
+    // A narrow foot has no room for the word.
+    return width < 60 ? of : "this " + of;
   }
 
   /** What is still to do, in fewer words where there is little room; else it is turned over. */
