@@ -223,7 +223,7 @@ final class WireForms {
   static Form drawnDown(Model model, double lengthMm) {
     return Form.of(
         Form.Purpose.DRAW_DOWN,
-        "Draw thicker wire down; nothing is entered by this",
+        "Draw thicker wire down; nothing is entered",
         "done",
         List.of(
             piece(model.job().orElseThrow()),
