@@ -40,7 +40,7 @@ enum Plant {
   FLAME_FORGOTTEN(2, "a flame is forgotten"),
   HEATED_UNLIT(2, "heated before it was lit"),
   LEFT_LIT(2, "left with a flame lit"),
-  WATCH_FORGOTTEN(12, "no fire watch"),
+  WATCH_FORGOTTEN(9, "no fire watch"),
   WAIT_OF_ANOTHER_JOB_FORGOTTEN(1, "a wait is known nowhere"),
   LINE_OVER_ANOTHER(1, "not on the screen");
 
@@ -135,7 +135,11 @@ enum Plant {
           after.waits().stream().anyMatch(JobWait::elsewhere) && !lit
               ? with(after, BenchNow.UNKNOWN)
               : after;
-      case WATCH_FORGOTTEN -> after.watch().isPresent() ? with(after, BenchNow.UNKNOWN) : after;
+      case WATCH_FORGOTTEN ->
+          // Where a wait runs elsewhere that would be forgotten with it, and be found instead.
+          after.watch().isPresent() && after.waits().stream().noneMatch(JobWait::elsewhere)
+              ? with(after, BenchNow.UNKNOWN)
+              : after;
     };
   }
 
