@@ -4,6 +4,7 @@ import static linkwright.walks.Workbench.LONG;
 import static linkwright.walks.Workbench.go;
 import static linkwright.walks.Workbench.hurry;
 import static linkwright.walks.Workbench.press;
+import static linkwright.walks.Workbench.unread;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -99,6 +100,9 @@ class WholeJobIT {
     press(walk, "down").type("18.9 cm");
     press(walk, "ctrl-k").waitFor("5.6 g", LONG).waitFor("189 mm", LONG);
     press(walk, "c").waitFor("next time", LONG);
+    // The wire that is left is asked about, and no press answers that nobody could read.
+    press(walk, "ctrl-k").waitFor("close it all the same?", LONG);
+    unread();
     press(walk, "ctrl-k").waitFor("Closed.", LONG);
   }
 }
