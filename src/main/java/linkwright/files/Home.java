@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.yaml.ProblemList;
+import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlText;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
@@ -214,8 +215,8 @@ public record Home(Path folder) {
   }
 
   /**
-   * The text of a file that is to be changed line by line; blank for none. What cannot be read
-   * whole is not changed.
+   * The text of a file of keys that is to be changed line by line; blank for none. What cannot be
+   * read whole is not changed: a value that never ends would take its neighbours along.
    */
   static Read<String> textToEdit(Path path) {
     List<Problem> trouble = new ArrayList<>();
@@ -225,6 +226,7 @@ public record Home(Path folder) {
     ProblemList problems = new ProblemList(path.toString());
     return read(path, trouble)
         .flatMap(file -> YamlText.text(file.bytes(), problems))
+        .filter(text -> !isBegun(text) || isSound(text, problems))
         .map(Read::good)
         .orElseGet(
             () ->
@@ -234,6 +236,16 @@ public record Home(Path folder) {
                             .findFirst()
                             .orElse("")
                         + " Nothing is changed in it."));
+  }
+
+  /** Whether more than remarks stands in it. */
+  private static boolean isBegun(String text) {
+    return text.lines().anyMatch(line -> !line.isBlank() && !line.startsWith("#"));
+  }
+
+  private static boolean isSound(String text, ProblemList problems) {
+    return YamlFields.ofFile(text.getBytes(StandardCharsets.UTF_8), "the file", problems)
+        .isPresent();
   }
 
   /** Whatever ends in .yaml and is no folder; a sentence if the folder cannot be looked through. */

@@ -30,7 +30,15 @@ class UnreadBenchTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"\0\0\0", "format: 1\npersons: [Ida, Berta\n", "- a\n- b\n", "a: b: c\n"})
+  @ValueSource(
+      strings = {
+        "\0\0\0",
+        "format: 1\npersons: [Ida, Berta\n",
+        "format: 1\nkerf: [0.2 mm\n  x: : }\n",
+        "format: 1\nkerf: [0.2 mm\npersons: [Ida]\n",
+        "- a\n- b\n",
+        "a: b: c\n"
+      })
   void is_told_and_stays_as_it_is(String text) throws IOException {
     Files.writeString(bench, text.repeat(text.equals("\0\0\0") ? 1000 : 1));
     byte[] before = Files.readAllBytes(bench);
