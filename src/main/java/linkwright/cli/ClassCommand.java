@@ -94,8 +94,9 @@ final class ClassCommand implements Callable<Integer> {
     Roster roster =
         names ? read.room().named(read.roster()) : new Roster(Map.of(), read.roster().gapDays());
     List<Part> parts =
-        ClassContent.of(
-            read.room(), roster, handbook, Choices.load(root.home()).user().words(), now, zone, -1);
+        new ClassContent(
+                read.room(), roster, handbook, Choices.load(root.home()).user().words(), now, zone)
+            .parts(-1);
     if (as.orThrow() == OutForm.TEXT) {
       PlainLines lines = new PlainLines(Act::words);
       root.inHerWords(parts).forEach(part -> root.here().out().sayAll(part.answer(lines)));

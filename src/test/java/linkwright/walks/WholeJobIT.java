@@ -60,7 +60,7 @@ class WholeJobIT {
   private static void trialLength(WalkedProgram walk) throws IOException {
     press(walk, "l").waitFor("No trial length yet", LONG);
     press(walk, "n").waitFor("hung and measured", LONG);
-    press(walk, "down", "down", "down", "down").type("56 mm");
+    walk.type("56 mm");
     press(walk, "ctrl-k").waitFor("56 mm  13", LONG);
     press(walk, "s").waitFor("counted anew from this trial", LONG);
   }

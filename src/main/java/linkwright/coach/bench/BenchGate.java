@@ -41,11 +41,11 @@ final class BenchGate {
         BenchWait.due(model, at).isPresent()
             || model.due().stream().anyMatch(wait -> wait.elsewhere() && !wait.held());
     return model.trouble(
-        (due
-                ? "First the wait that is over: {do:to-due} goes there. Then this card. Step "
-                : "First this card: {do:seen} turns it. Step ")
-            + at.number()
-            + " is not passed without.");
+        due
+            ? "First the wait that is over: {do:to-due} goes there. Then this card."
+            : "First this card: {do:seen} turns it. Step "
+                + at.number()
+                + " is not passed without.");
   }
 
   /** What an entry leads to: a book that names no step of its routine has its step opened. */

@@ -20,8 +20,18 @@ import linkwright.lesson.Roster;
 import linkwright.routine.TradeWords;
 import linkwright.standing.Handbook;
 
-/** A class in a table: where each is as of when, what is got wrong most, who waits for a mark. */
-public final class ClassContent {
+/**
+ * A class in a table: where each is as of when, what is got wrong most, who waits for a mark.
+ *
+ * @param room what was read of it
+ * @param roster what students are called
+ * @param handbook where the titles of steps are
+ * @param words what things of the trade are called
+ * @param now the moment at which it is looked at
+ * @param zone the clock's
+ */
+public record ClassContent(
+    ClassRoom room, Roster roster, Handbook handbook, TradeWords words, Instant now, ZoneId zone) {
   private static final DateTimeFormatter WHEN =
       DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
@@ -31,17 +41,8 @@ public final class ClassContent {
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
-  private ClassContent() {}
-
   /** All of it; at is the student who is looked at, -1 for none. */
-  public static List<Part> of(
-      ClassRoom room,
-      Roster roster,
-      Handbook handbook,
-      TradeWords words,
-      Instant now,
-      ZoneId zone,
-      int at) {
+  public List<Part> parts(int at) {
     List<Part> parts = new ArrayList<>();
     parts.add(Prose.aside(room.folder() + ", read at " + CLOCK.format(room.read().atZone(zone))));
     room.problems().forEach(problem -> parts.add(Prose.stop(problem)));
@@ -51,21 +52,14 @@ public final class ClassContent {
               "No student's book is in this folder. Each stands in a folder called students."));
       return parts;
     }
-    parts.add(table(room, roster, handbook, words, now, zone, at));
-    parts.addAll(worst(room));
-    parts.add(Prose.says(marks(room, roster, handbook)));
-    parts.add(flame(room, now, zone));
+    parts.add(table(at));
+    parts.addAll(worst());
+    parts.add(Prose.says(marks()));
+    parts.add(flame());
     return parts;
   }
 
-  private static Table table(
-      ClassRoom room,
-      Roster roster,
-      Handbook handbook,
-      TradeWords words,
-      Instant now,
-      ZoneId zone,
-      int at) {
+  private Table table(int at) {
     List<Table.Line> lines = new ArrayList<>();
     for (ClassRoom.Seat seat : room.students()) {
       Learner her = seat.learner();
@@ -79,8 +73,8 @@ public final class ClassContent {
           Table.Line.of(
               room.who(seat, roster),
               seat.step().isEmpty() ? "none yet" : words.show(handbook.stepTitle(seat.step())),
-              seat.step().isEmpty() ? "" : asOf(seat.stepAt(), now, zone),
-              asOf(seat.at(), now, zone),
+              seat.step().isEmpty() ? "" : asOf(seat.stepAt()),
+              asOf(seat.at()),
               "" + known,
               "" + due));
     }
@@ -97,7 +91,7 @@ public final class ClassContent {
   }
 
   /** Each in a line of its own, in the words in which it is asked. */
-  private static List<Part> worst(ClassRoom room) {
+  private List<Part> worst() {
     List<ClassRoom.Missed> worst = ClassRoom.worst(room.students());
     List<Part> parts = new ArrayList<>();
     parts.add(Prose.says(worst.isEmpty() ? "Nothing was got wrong yet." : "Got wrong most:"));
@@ -113,7 +107,7 @@ public final class ClassContent {
   }
 
   /** Whoever made something at a step that nobody has signed since. */
-  private static String marks(ClassRoom room, Roster roster, Handbook handbook) {
+  private String marks() {
     Map<String, List<String>> waits = new LinkedHashMap<>();
     for (ClassRoom.Seat seat : room.students()) {
       for (Learner.Made made : seat.learner().made()) {
@@ -141,34 +135,33 @@ public final class ClassContent {
   }
 
   /** What was said last of a flame in this room; silence is never shut. */
-  private static Part flame(ClassRoom room, Instant now, ZoneId zone) {
+  private Part flame() {
     if (room.lastFlame().isEmpty()) {
       return Prose.stop(
           "No book here says anything of a flame. That is not the same as shut: look.");
     }
     ClassRoom.LastFlame flame = room.lastFlame().get();
-    String said =
-        "The last word on a flame: " + flame.words() + ", " + when(flame.at(), zone) + ".";
+    String said = "The last word on a flame: " + flame.words() + ", " + when(flame.at()) + ".";
     Instant ends = flame.at().plus(Duration.ofHours(1));
     boolean watched = ends.isAfter(now);
     return Prose.stop(
         flame.shut()
             ? said
                 + (watched
-                    ? " The hour's watch ends at " + when(ends, zone) + "."
+                    ? " The hour's watch ends at " + when(ends) + "."
                     : " The hour after it is over.")
             : said + " Nobody has said shut since: look.");
   }
 
   /** The time of day, and of another day its date too. */
-  private static String asOf(Instant at, Instant now, ZoneId zone) {
+  private String asOf(Instant at) {
     ZonedDateTime there = at.atZone(zone);
     boolean today = there.toLocalDate().equals(now.atZone(zone).toLocalDate());
     boolean thisYear = there.getYear() == now.atZone(zone).getYear();
     return today ? CLOCK.format(there) : thisYear ? DAY.format(there) : WHEN.format(there);
   }
 
-  private static String when(Instant at, ZoneId zone) {
+  private String when(Instant at) {
     return WHEN.format(at.atZone(zone));
   }
 }

@@ -59,14 +59,14 @@ public final class ClassPlace implements Place {
             room ->
                 new Content(
                     "the class",
-                    ClassContent.of(
-                        room,
-                        model.learning().roster(),
-                        model.handbook(),
-                        JobWords.tradeWords(model),
-                        model.now(),
-                        model.settings().zone(),
-                        held.at())))
+                    new ClassContent(
+                            room,
+                            model.learning().roster(),
+                            model.handbook(),
+                            JobWords.tradeWords(model),
+                            model.now(),
+                            model.settings().zone())
+                        .parts(held.at())))
         .orElseGet(() -> Content.of("the class", Prose.says("No class was read yet.")));
   }
 

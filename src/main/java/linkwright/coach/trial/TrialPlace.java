@@ -183,10 +183,11 @@ public final class TrialPlace implements Place {
     return Drafting.resumed(
         model,
         Form.of(
-            Form.Purpose.TRIAL_LENGTH,
-            "A trial length, hung and measured",
-            "log it",
-            fields.stream().filter(field -> !linked || !OF_RINGS.contains(field.id())).toList()));
+                Form.Purpose.TRIAL_LENGTH,
+                "A trial length, hung and measured",
+                "log it",
+                fields.stream().filter(field -> !linked || !OF_RINGS.contains(field.id())).toList())
+            .startingAt("hung"));
   }
 
   private static boolean linksJoinEachOther(Model model) {
