@@ -49,7 +49,9 @@ final class NotNow {
   private static String before(Model model) {
     List<Act> open = AskedOnce.acts(Places.of(model), model);
     if (open.contains(Act.SEEN)) {
-      return "This card comes first: {do:seen} when it is read.";
+      return DueWaits.next(model).isPresent()
+          ? "The wait that is over comes first: {do:to-due} goes there."
+          : "This card comes first: {do:seen} when it is read.";
     }
     return open.contains(Act.BACK_AT_BENCH)
         ? "You are away from the bench: {do:back-at-bench} leads back."

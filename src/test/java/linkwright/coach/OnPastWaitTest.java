@@ -83,6 +83,8 @@ class OnPastWaitTest {
     assertThat(demo.caution()).isPresent();
     demo.press("n");
     assertThat(demo.notice()).startsWith("First the wait that is over: space goes there.");
+    demo.press("m");
+    assertThat(demo.notice()).endsWith("The wait that is over comes first: space goes there.");
     demo.press("space");
     assertThat(demo.at().step().id().word()).isEqualTo("pickle-wire");
   }

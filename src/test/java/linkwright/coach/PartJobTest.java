@@ -276,7 +276,7 @@ class PartJobTest {
 
       bench.press("n");
       assertThat(asked(bench)).containsExactly("links", "hung", "clasp", "note");
-      bench.press("down").type("31 mm").press("ctrl-k");
+      bench.type("31 mm").press("ctrl-k");
 
       assertThat(bench.entered(Fact.TrialMeasured.class))
           .singleElement()

@@ -297,8 +297,7 @@ public final class Scenes {
   }
 
   private static Bencher hung(Bencher bencher, String ring, String length) {
-    bencher.press("n", "down", "down").press(8, "backspace").type(ring).press("down", "down");
-    return bencher.type(length).press("ctrl-k");
+    return bencher.press("n").put("ring", ring).put("hung", length).press("ctrl-k");
   }
 
   /** At the soldering of links, some through. */
