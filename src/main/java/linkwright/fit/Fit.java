@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.link.Pattern;
+import linkwright.quantity.LastAnswers;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
@@ -25,6 +26,8 @@ import linkwright.quantity.Read;
 public final class Fit {
   /** More choices of formers than this are not gone through. */
   private static final int MOST_CHOICES = 20_000;
+
+  private static final LastAnswers<Read<Proposal>> PROPOSALS = new LastAnswers<>(100);
 
   private Fit() {}
 
@@ -93,7 +96,7 @@ public final class Fit {
     if (wrong.isPresent()) {
       return Read.bad(wrong.get());
     }
-    return LastProposals.of(
+    return PROPOSALS.of(
         List.of(pattern, wireMm, maker, wish, ownedMm, stepMm),
         () -> proposed(shape, maker, wish, ownedMm, stepMm));
   }

@@ -13,6 +13,12 @@ public final class Formed {
   private final Extent extent;
   private final List<Eye> eyes;
 
+  // Each follows from the rest and takes milliseconds: reckoned when it is first asked for. Two
+  // threads
+  // that ask at once reckon the same.
+  private List<JointGap> gaps;
+  private List<Crossing> crossings;
+
   Formed(
       Pattern pattern,
       List<PatternPart> bits,
@@ -92,17 +98,30 @@ public final class Formed {
     return Planished.of(this, thicknessMm);
   }
 
-  /** How well each joint of the pattern closes. Computed at each call. */
+  /** How well each joint of the pattern closes. */
   public List<JointGap> jointGaps() {
-    return new JointGaps(this).all();
+    List<JointGap> known = gaps;
+    if (known == null) {
+      known = new JointGaps(this).all();
+      gaps = known;
+    }
+    return known;
   }
 
-  /** Where the wire crosses itself, one for each connected region. Computed at each call. */
+  /** Where the wire crosses itself, one for each connected region. */
   public List<Crossing> crossings() {
-    return crossings(Crossings.CLEAR_MM);
+    List<Crossing> known = crossings;
+    if (known == null) {
+      known = crossings(Crossings.CLEAR_MM);
+      crossings = known;
+    }
+    return known;
   }
 
-  /** The same where it is pressed in deeper than so many millimetres, which is found sooner. */
+  /**
+   * The same where it is pressed in deeper than so many millimetres, which is found sooner.
+   * Reckoned at each call.
+   */
   public List<Crossing> crossings(double deeperThanMm) {
     return new Crossings(this, deeperThanMm).all();
   }

@@ -1,15 +1,19 @@
 package linkwright.plan;
 
+import java.util.List;
 import java.util.Map;
 import linkwright.fit.Fit;
 import linkwright.fit.Maker;
 import linkwright.link.Formed;
 import linkwright.link.Forming;
 import linkwright.link.Pattern;
+import linkwright.quantity.LastAnswers;
 import linkwright.quantity.Read;
 
 /** How a pattern's link comes out in given hands: its shape, and how sure its length is. */
 public final class LinkInHands {
+  private static final LastAnswers<Read<Formed>> FORMED = new LastAnswers<>(100);
+
   private LinkInHands() {}
 
   /**
@@ -24,7 +28,9 @@ public final class LinkInHands {
    */
   public static Read<Formed> form(
       Pattern pattern, double wireMm, Maker hands, double blankMm, Map<String, Double> formersMm) {
-    return Forming.form(pattern, wireMm, blankMm, formersMm, hands.bending());
+    return FORMED.of(
+        List.of(pattern, wireMm, blankMm, formersMm, hands.bending()),
+        () -> Forming.form(pattern, wireMm, blankMm, formersMm, hands.bending()));
   }
 
   /**
