@@ -58,11 +58,11 @@ public record Problem(
   /** Whether what is wrong is told of the whole file and names it. */
   public boolean namesFile() {
     int at = file.isEmpty() ? -1 : wrong.indexOf(file);
-    int end = at + file.length();
+    // A point that ends a sentence is no part of a longer name.
     boolean wholeName =
         at >= 0
             && (at == 0 || wrong.charAt(at - 1) == ' ')
-            && (end == wrong.length() || " :,.;".indexOf(wrong.charAt(end)) >= 0);
+            && wrong.substring(at + file.length()).matches("(?s)(|[ :,;].*|\\.( .*)?)");
     return line == 0 && wholeName;
   }
 
