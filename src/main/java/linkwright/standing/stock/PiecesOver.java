@@ -1,5 +1,7 @@
 package linkwright.standing.stock;
 
+import java.util.Map;
+import linkwright.job.Accounts;
 import linkwright.job.JobState;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
@@ -12,8 +14,15 @@ import linkwright.routine.PieceKind;
 public final class PiecesOver {
   private PiecesOver() {}
 
-  /** How heavy they are by the plan's own links and rings, g; those to be done again count too. */
+  /**
+   * How heavy they are by the plan's own links and rings, g; those to be done again count too. Of a
+   * closed job as it was closed.
+   */
   public static double massG(Plan plan, JobState state) {
+    Map<String, Double> kept = state.accounts().figures();
+    if (!kept.isEmpty()) {
+      return kept.getOrDefault(Accounts.PIECES_OVER_G, 0.0);
+    }
     boolean alone = plan.sizes().size() == 1;
     double grams =
         each(plan.massRingsG(), plan.rings())
