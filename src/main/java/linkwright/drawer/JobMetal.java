@@ -95,6 +95,11 @@ public record JobMetal(
     return figures.orElse(Map.of()).getOrDefault(Accounts.WIRE_AT_BENCH_G, 0.0);
   }
 
+  /** Links and rings that the chain did not take, as they were counted when it was closed, g. */
+  double piecesOverG() {
+    return figures.orElse(Map.of()).getOrDefault(Accounts.PIECES_OVER_G, 0.0);
+  }
+
   /** Metal in the finished chain, g. */
   double chainG() {
     return Math.max(0, accountedG() - in.wireReturnedG().orElse(0) - scrapG());

@@ -36,6 +36,8 @@ import linkwright.wire.WireMass;
  * @param sweepsG sweeps
  * @param atBenchG wire that was still at the bench of a job when it was closed, and that nothing
  *     was said of
+ * @param overG links and rings that were made and that the chain did not take, as far as the
+ *     account lacks them
  * @param lostG lost in work
  * @param missedG what stocktaking missed
  * @param looseG back as wire of jobs that took from no lot: it lies in none
@@ -54,6 +56,7 @@ public record MetalAccount(
     double filingsG,
     double sweepsG,
     double atBenchG,
+    double overG,
     double lostG,
     double missedG,
     double looseG,
@@ -163,6 +166,7 @@ public record MetalAccount(
     private double filings;
     private double sweeps;
     private double atBench;
+    private double over;
     private double lost;
     private double missed;
     private double loose;
@@ -194,14 +198,16 @@ public record MetalAccount(
       double gone = into > 0 ? into - unweighed - job.accountedG() : 0;
       double here = job.chainWeighed() ? Math.min(Math.max(0, gone), job.atBenchG()) : 0;
       atBench += here;
-      lost += job.chainWeighed() ? gone - here : 0;
+      double made = job.chainWeighed() ? Math.min(Math.max(0, gone - here), job.piecesOverG()) : 0;
+      over += made;
+      lost += job.chainWeighed() ? gone - here - made : 0;
       open += job.chainWeighed() ? 0 : gone;
     }
 
     MetalAccount account(String metal, OptionalDouble share) {
       return new MetalAccount(
           metal, share, came, work, open, chain, back, clean, soldered, filings, sweeps, atBench,
-          lost, missed, loose, there);
+          over, lost, missed, loose, there);
     }
   }
 }

@@ -47,6 +47,7 @@ public final class DrawerAndHandsTables {
       row.put("filings_g", account.filingsG());
       row.put("sweeps_g", account.sweepsG());
       row.put("at_bench_of_closed_g", account.atBenchG());
+      row.put("pieces_over_g", account.overG());
       row.put("lost_g", account.lostG());
       row.put("missed_g", account.missedG());
       row.put("in_no_lot_g", account.looseG());

@@ -28,6 +28,9 @@ public record Accounts(
   /** Name of a figure of a closing: wire still at the bench that nothing was said of, g. */
   public static final String WIRE_AT_BENCH_G = "wire_at_bench_g";
 
+  /** Name of a figure of a closing: links and rings made that the chain does not take, g. */
+  public static final String PIECES_OVER_G = "pieces_over_g";
+
   private static final OptionalDouble NONE = OptionalDouble.empty();
   static final Accounts EMPTY =
       new Accounts(

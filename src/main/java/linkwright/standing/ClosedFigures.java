@@ -13,6 +13,7 @@ import linkwright.plan.Plan;
 import linkwright.plan.Pull;
 import linkwright.plan.SettledLink;
 import linkwright.routine.Routine;
+import linkwright.standing.stock.PiecesOver;
 import linkwright.standing.stock.WireAtBench;
 
 /**
@@ -33,6 +34,9 @@ public final class ClosedFigures {
     plan.map(known -> WireAtBench.of(known, state).massG())
         .filter(grams -> grams > 0)
         .ifPresent(grams -> figures.put(Accounts.WIRE_AT_BENCH_G, grams));
+    plan.map(known -> PiecesOver.massG(known, state))
+        .filter(grams -> grams > 0)
+        .ifPresent(grams -> figures.put(Accounts.PIECES_OVER_G, grams));
     JobState priced = JobPrices.filled(state, handbook);
     plan.map(known -> Closing.of(priced, known, routine))
         .orElseGet(() -> Closing.of(priced, routine))

@@ -129,6 +129,7 @@ public record DrawerContent(UnitStyle units) {
     line(lines, account, "filings", account.filingsG());
     line(lines, account, "sweeps", account.sweepsG());
     line(lines, account, "at closed jobs, not told", account.atBenchG());
+    line(lines, account, "pieces over", account.overG());
     line(lines, account, "lost", account.lostG());
     line(lines, account, "missed by the scale", account.missedG());
     line(lines, account, "back, in no lot", account.looseG());

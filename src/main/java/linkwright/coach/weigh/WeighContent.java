@@ -27,6 +27,7 @@ import linkwright.routine.Routine;
 import linkwright.standing.Closing;
 import linkwright.standing.JobPrices;
 import linkwright.standing.StillToDo;
+import linkwright.standing.stock.PiecesOver;
 
 /** Plan against what came of it, scrap by kind, the price first and again, what to do next time. */
 final class WeighContent {
@@ -74,6 +75,9 @@ final class WeighContent {
     if (closing.unaccountedG().isPresent()) {
       line(lines, "not accounted", "", units.mass(closing.unaccountedG().getAsDouble()));
     }
+    plan.map(known -> PiecesOver.massG(known, job.state()))
+        .filter(grams -> grams > 0)
+        .ifPresent(grams -> line(lines, "pieces over", "", units.mass(grams)));
     List<Table.Column> columns =
         List.of(
             Table.Column.words(""),

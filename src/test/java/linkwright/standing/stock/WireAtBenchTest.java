@@ -14,6 +14,7 @@ import linkwright.job.Accounts;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.LotFact;
+import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
@@ -76,6 +77,7 @@ class WireAtBenchTest {
         + account.filingsG()
         + account.sweepsG()
         + account.atBenchG()
+        + account.overG()
         + account.lostG();
   }
 
@@ -119,6 +121,41 @@ class WireAtBenchTest {
         Map.of("metal_out_g", 19.0, "unaccounted_g", 0.0, Accounts.WIRE_AT_BENCH_G, 100.0);
     MetalAccount account = closed(job().and(weighedIn(NONE)), figures);
     assertThat(account.atBenchG()).isCloseTo(3000 * MM_G - 19, Offset.offset(1e-6));
+    assertThat(account.lostG()).isCloseTo(0, Offset.offset(1e-9));
+  }
+
+  /** Five links more than the chain takes lie over: with them the account adds up. */
+  @Test
+  void pieces_that_the_chain_did_not_take_are_neither_lost_nor_scrap() {
+    JobBook book = JobBook.scroll(Wishes.common().with(WishKeys.KERF, "0 mm").texts());
+    Plan plan = book.standing().counted().plan().orElseThrow();
+    book.enter(new Fact.WireAdded(PieceKind.LINK, 0.9, 3000, "soft", "b7", "march"));
+    book.enter(new Fact.WireCut(PieceKind.LINK, plan.links() + 5, plan.linkBlankMm()));
+    double leftG = (3000 - (plan.links() + 5) * plan.linkBlankMm()) * MM_G;
+    double linksG = plan.links() * plan.linkBlankMm() * MM_G;
+    double chainG = linksG + plan.wish().claspG() + plan.massSolderG();
+    MetalAccount account =
+        closed(
+            book.and(
+                new Fact.WeighedIn(
+                    OptionalDouble.of(chainG),
+                    NONE,
+                    OptionalDouble.of(leftG),
+                    NONE,
+                    NONE,
+                    NONE,
+                    NONE)));
+    assertThat(account.overG()).isCloseTo(5 * plan.linkBlankMm() * MM_G, Offset.offset(1e-6));
+    assertThat(account.lostG()).isCloseTo(0, Offset.offset(1e-6));
+    assertThat(accounted(account)).isCloseTo(account.workG(), Offset.offset(1e-6));
+  }
+
+  @Test
+  void more_is_never_over_than_the_account_lacks() {
+    Map<String, Double> figures =
+        Map.of("metal_out_g", 19.0, "unaccounted_g", 0.0, Accounts.PIECES_OVER_G, 100.0);
+    MetalAccount account = closed(job().and(weighedIn(NONE)), figures);
+    assertThat(account.overG()).isCloseTo(3000 * MM_G - 19, Offset.offset(1e-6));
     assertThat(account.lostG()).isCloseTo(0, Offset.offset(1e-9));
   }
 }
