@@ -6,8 +6,10 @@ import java.util.Optional;
 import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.Notice;
 import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.Pauses;
@@ -20,21 +22,34 @@ final class Bounce {
   private static final String TOO_SOON =
       "That press came too soon after the last one: it counts nothing.";
 
+  /** Behind what the press before it told. */
+  private static final String AGAIN_TOO_SOON = " Pressed again too soon: that counts nothing.";
+
   private Bounce() {}
 
+  /** What follows from a key of which nobody knows when it was pressed: it is no bounce. */
+  static Turn untimed(Model model, Key key) {
+    Model quiet = Turning.quieted(model, key, Coach.meant(model, key));
+    return Coach.key(quiet.with(Presses.NONE), key);
+  }
+
   /** What follows from a key pressed at that moment of the steady clock. */
-  static Turn key(Model model, Key key, Instant at) {
-    Optional<Act> meant = Coach.meant(model, key);
+  static Turn key(Model before, Key key, Instant at) {
+    Optional<Act> meant = Coach.meant(before, key);
+    Model model = Turning.quieted(before, key, meant);
     boolean typedNumber = Places.of(model).countIsTyped(model);
     Presses presses = model.presses();
     if (keeps(model, key)) {
       // What a form asks as it is kept is answered by keeping it again: by whoever read it.
       return presses.act().equals(Optional.of(Act.KEEP)) && unread(presses, key, at)
-          ? Turn.to(model.with(presses.passedOver(at)).told(TOO_SOON))
+          ? Turn.to(tooSoon(before, at))
           : Coach.key(model.with(presses.counted(key, Act.KEEP, at)), key);
     }
     if (meant.isEmpty()) {
-      return Coach.key(model.with(Presses.NONE), key);
+      boolean typed = model.held().form().isPresent() || Places.of(model).takesEveryKey();
+      return !typed && unread(presses, key, at)
+          ? Turn.to(tooSoon(before, at))
+          : Coach.key(model.with(Presses.NONE), key);
     }
     if (HotWorkGate.pressedUnread(model, meant.get(), at)) {
       return Turn.to(model.with(presses.counted(key, meant.get(), at)).told(HotWorkGate.UNREAD));
@@ -44,7 +59,19 @@ final class Bounce {
       return Coach.key(model.with(presses.counted(key, meant.get(), at)), key);
     }
     Model still = model.with(presses.passedOver(at));
-    return still.presses().held() ? Places.of(still).keyHeld(still) : Turn.to(still.told(TOO_SOON));
+    return still.presses().held() ? Places.of(still).keyHeld(still) : Turn.to(tooSoon(before, at));
+  }
+
+  /** What the press before it told stands: nobody has read it yet. */
+  private static Model tooSoon(Model before, Instant at) {
+    Model still = before.with(before.presses().passedOver(at));
+    Notice stands = before.notice();
+    if (stands.text().isEmpty() || stands.text().equals(TOO_SOON)) {
+      return still.told(TOO_SOON);
+    }
+    return stands.text().endsWith(AGAIN_TOO_SOON)
+        ? still
+        : still.with(new Notice(stands.text() + AGAIN_TOO_SOON, stands.trouble()));
   }
 
   private static boolean keeps(Model model, Key key) {

@@ -12,7 +12,6 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.Place;
-import linkwright.coach.kernel.Presses;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.StudentsAtHand;
 import linkwright.coach.kernel.Turn;
@@ -87,11 +86,11 @@ public final class Coach implements MessageCases<Turn> {
 
   @Override
   public Turn keyPressed(Message.KeyPressed message) {
-    Model at = Turning.quieted(model, message.key(), meant(model, message.key()));
+    Key key = message.key();
     return message
         .at()
-        .map(when -> Bounce.key(at, message.key(), when))
-        .orElseGet(() -> key(at.with(Presses.NONE), message.key()));
+        .map(when -> Bounce.key(model, key, when))
+        .orElseGet(() -> Bounce.untimed(model, key));
   }
 
   @Override

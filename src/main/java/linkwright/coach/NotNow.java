@@ -2,6 +2,7 @@ package linkwright.coach;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
@@ -58,6 +59,12 @@ final class NotNow {
         : "The question that stands here is answered first.";
   }
 
+  /** Where a step begins with a heat, what is said before it comes first. */
+  private static Optional<String> flameFirst(Model model) {
+    return BenchAnswers.saidFirst(model)
+        .map(first -> "It begins with the heat: " + ActMention.of(first) + " comes first.");
+  }
+
   private static String why(Model model, Act act) {
     if (!ActTable.of(model.held().place()).contains(act)) {
       return "That is no matter of this place: {do:find} leads to where it is.";
@@ -67,11 +74,12 @@ final class NotNow {
           model.job().filter(model.learning()::works).isPresent()
               ? "Who learns says what comes before it is shown: {do:next-step} asks."
               : "The steps are gone through at the bench, when nothing is asked there.";
-      case REDO, SCRAP, ALL -> "No pieces come to this step from another.";
+      case ALL -> flameFirst(model).orElse("No pieces come to this step from another.");
+      case REDO, SCRAP -> "No pieces come to this step from another.";
       case TAKE -> "There is nothing to take pieces from at this step.";
       case OTHER_SIZE -> "Links of one size only are counted here.";
       case LOOKED -> "No wait runs here that ends by a look.";
-      case WAIT -> "This step has no wait.";
+      case WAIT -> flameFirst(model).orElse("This step has no wait.");
       case ANSWER -> "No timer is due.";
       case TO_TESTS -> "It leads there from the steps of the test piece.";
       case TO_TRIAL -> "It leads there from the steps of the sample.";

@@ -35,6 +35,7 @@ final class CautionYaml {
     String defers = from.textOrEmpty("defers");
     When when = DetailYaml.when(from);
     List<StudyQuestion> questions = DetailYaml.questions(from);
+    boolean onlyThere = from.flag("only-at-its-steps");
     if (from.sound()) {
       Caution caution =
           new Caution(
@@ -50,7 +51,8 @@ final class CautionYaml {
               source,
               defers,
               when,
-              questions);
+              questions,
+              onlyThere);
       shelves.cautions().put(id, caution, from, "caution");
     }
   }

@@ -21,6 +21,7 @@ import java.util.Set;
  * @param defers the sentence that puts local rules, the maker's sheet and licensed practice first
  * @param when the jobs it is meant for
  * @param questions what a student is asked of it: wrong answers are of the same danger
+ * @param onlyAtItsSteps whether it is about work of the steps that name it, and of no other
  */
 public record Caution(
     String id,
@@ -35,7 +36,8 @@ public record Caution(
     String source,
     String defers,
     When when,
-    List<StudyQuestion> questions) {
+    List<StudyQuestion> questions,
+    boolean onlyAtItsSteps) {
   public Caution {
     EnumSet<Hazard> ordered = EnumSet.noneOf(Hazard.class);
     ordered.addAll(covers);

@@ -64,6 +64,7 @@ final class RoutineSchema {
         .some("defers", text())
         .some("when", when())
         .some("questions", questions())
+        .some("only-at-its-steps", flag())
         .file("caution", "A caution: a safety card tied to what a step does");
   }
 

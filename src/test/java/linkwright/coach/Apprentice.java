@@ -123,7 +123,8 @@ public final class Apprentice {
         "common practice, no source",
         "Local rules come first.",
         When.ALWAYS,
-        List.of());
+        List.of(),
+        false);
   }
 
   /** Opens the book as it stands, with lines whose check failed. */

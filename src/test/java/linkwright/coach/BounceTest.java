@@ -255,6 +255,33 @@ class BounceTest {
     }
   }
 
+  /** Nobody has read yet what the press before it told. */
+  @Nested
+  class WhatWasTold {
+    @Test
+    void of_a_flame_to_whoever_takes_over_outlives_a_bounce() {
+      toSolder(9).press("space", "space").press("@").type("Cleo");
+      bench.pressEvery(2000, 1, "ctrl-k").pressEvery(100, 3, "ctrl-k");
+      assertThat(bench.notice()).startsWith("A flame is lit: look together").contains("“Cleo”");
+      bench.pressEvery(2000, 1, "ctrl-k");
+      assertThat(bench.notice()).doesNotContain("A flame is lit");
+    }
+
+    @Test
+    void of_a_wait_stands_before_that_the_next_came_too_soon() {
+      bench.goTo("pickle-wire").pressEvery(900, 1, "page-down").pressEvery(80, 3, "page-down");
+      assertThat(bench.notice())
+          .startsWith("Pickle the wire: the timer runs.")
+          .containsOnlyOnce("too soon");
+    }
+
+    @Test
+    void a_key_that_opened_a_form_is_typed_there_however_soon() {
+      bench.press("esc", "k").pressEvery(2000, 1, "n").pressEvery(80, 2, "n");
+      assertThat(bench.form().text("text")).isEqualTo("nn");
+    }
+  }
+
   @Test
   void in_a_form_a_held_key_does_what_it_always_did() {
     bench.press("esc", "k", "n").type("too long").pressEvery(33, 8, "backspace");

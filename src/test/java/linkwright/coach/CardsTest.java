@@ -140,6 +140,32 @@ class CardsTest {
     }
   }
 
+  /** The torch is lit there at a step that also marks bends, or ties with iron. */
+  @ParameterizedTest
+  @ValueSource(strings = {"bar-and-ring marking-bends", "clasp-box binding-wire"})
+  void who_takes_over_meets_what_is_about_one_kind_of_work_at_its_own_steps_alone(String what) {
+    String routine = what.split(" ", -1)[0];
+    String card = what.split(" ", -1)[1];
+    List<Step> steps = Bencher.SHELF.routine(routine).orElseThrow().steps();
+    boolean lit = false;
+    for (Step step : steps) {
+      Bencher bench = Bencher.with(new Fact.JobOpened("Harbour", routine)).press("esc");
+      bench.goTo(step.id().word());
+      bench.take(new Message.Kept(List.of(sitting(bench.model(), "Berta"))));
+      List<String> due =
+          Cards.of(bench.model(), bench.at()).all().stream()
+              .filter(Cards.Card::whole)
+              .map(each -> each.caution().id())
+              .toList();
+      assertThat(due.contains(card)).as(step.id().word()).isEqualTo(step.cautions().contains(card));
+      lit |= step.does().contains(Hazard.LIGHTS);
+      if (lit && step.does().contains(Hazard.BURNS_GAS)) {
+        assertThat(due).as(step.id().word()).contains("torch-lighting", "torch-fuels");
+      }
+    }
+    assertThat(lit).isTrue();
+  }
+
   @Test
   void a_new_person_meets_each_that_applies_whole_once_at_the_step_it_belongs_to() {
     List<List<String>> whole = shownWhole(Bencher.withTheDemo());

@@ -76,6 +76,45 @@ class OnPastWaitTest {
     assertThat(bench.notice()).startsWith("Pickle the chain: till ");
   }
 
+  private String foot() {
+    return Pages.of(bench.model()).open().get(0).says();
+  }
+
+  @Test
+  void with_nothing_made_the_foot_says_that_the_key_leads_back_to_the_wait() {
+    bench.goTo("anneal-wire").press("space", "w");
+    assertThat(bench.model().timers().next()).isPresent();
+    bench.goTo("solder-links");
+    assertThat(foot()).isEqualTo("back to the wait that runs");
+    bench.press("space");
+    assertThat(bench.at().step().id().word()).isEqualTo("anneal-wire");
+  }
+
+  @Test
+  void where_some_are_to_be_redone_the_foot_says_that_too() {
+    bench.goTo("wind-links").type("3").press("space");
+    through("solder-links");
+    bench.goTo("pickle-links").together().goTo("check-links").press("r", "1", "space", "space");
+    assertThat(foot()).isEqualTo("on to the next step");
+    bench.press("space", "2");
+    assertThat(bench.at().step().id().word()).isEqualTo("solder-links");
+    bench.goTo("check-links");
+    assertThat(foot()).isEqualTo("back to those to redo");
+    bench.press("space");
+    assertThat(bench.at().step().id().word()).isEqualTo("solder-links");
+  }
+
+  @Test
+  void before_the_torch_is_lit_the_timers_key_says_what_comes_first() {
+    bench.goTo("anneal-wire");
+    assertThat(bench.at().timed()).isNotEmpty();
+    bench.press("u", "w");
+    assertThat(bench.notice())
+        .isEqualTo("Not for now: start its timer. It begins with the heat: space comes first.");
+    bench.goTo("make-former").press("w");
+    assertThat(bench.notice()).endsWith("This step has no wait.");
+  }
+
   @Test
   void at_a_card_while_another_wait_is_over_it_says_where_the_key_goes() {
     Bencher demo = Bencher.withTheDemo().press("enter").goTo("pickle-wire").press("space");

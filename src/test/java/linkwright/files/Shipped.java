@@ -210,7 +210,8 @@ final class Shipped {
         (String) m.get("source"),
         (String) m.get("defers"),
         when((Map<String, List<String>>) m.get("when")),
-        questions((List<Map<String, Object>>) m.getOrDefault("questions", List.of())));
+        questions((List<Map<String, Object>>) m.getOrDefault("questions", List.of())),
+        (boolean) m.getOrDefault("only-at-its-steps", false));
   }
 
   @SuppressWarnings("unchecked")

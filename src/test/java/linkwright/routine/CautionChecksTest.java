@@ -27,7 +27,8 @@ class CautionChecksTest {
         source,
         defers,
         When.ALWAYS,
-        List.of());
+        List.of(),
+        false);
   }
 
   @Test
@@ -76,7 +77,8 @@ class CautionChecksTest {
             "",
             "",
             When.ALWAYS,
-            List.of());
+            List.of(),
+            false);
     assertThat(CautionChecks.check(empty).stream().map(Finding::key))
         .containsExactly("source", "defers", "short", "can-happen", "do");
   }

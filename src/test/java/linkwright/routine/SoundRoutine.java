@@ -136,7 +136,8 @@ final class SoundRoutine {
         "common practice, no source",
         "Local rules come first.",
         When.ALWAYS,
-        List.of());
+        List.of(),
+        false);
   }
 
   /** A step being written. */

@@ -21,7 +21,8 @@ final class Workbench {
   static final int LONG = 60;
 
   private static final List<String> TOO_SOON =
-      List.of("That press came too soon", "that press came before anybody");
+      List.of(
+          "That press came too soon", "Pressed again too soon", "that press came before anybody");
   private static final long UNREAD_MS = 750;
 
   private static final Key PEDAL = Key.of(Key.Kind.PAGE_DOWN);

@@ -18,6 +18,15 @@ public final class BenchAnswers {
         .map(at -> new Content(BenchContent.title(at), StepContent.of(model, BenchHeld.PLAIN, at)));
   }
 
+  /**
+   * What the common key says before anything is heated at the step; empty where it heats nothing.
+   */
+  public static Optional<Act> saidFirst(Model model) {
+    return AtBench.of(model)
+        .map(at -> BenchPlace.commonAct(model, at))
+        .filter(BenchPlace.FLAME::contains);
+  }
+
   /** The step whose wait is over while another one is open. */
   public static Optional<Step> due(Model model) {
     return AtBench.of(model).flatMap(at -> BenchWait.due(model, at));

@@ -7,6 +7,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.routine.Hazard;
@@ -174,6 +175,27 @@ final class BenchGate {
     return BenchPassing.waiting(model, at)
         .map(ask -> Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), ask))))
         .orElseGet(() -> next(model, at));
+  }
+
+  /** Where going on leads from the open step, as the key line says it. */
+  static String saysOnward(Model model) {
+    return AtBench.of(model).flatMap(at -> elsewhere(model, at)).orElse(Act.ONWARD.words());
+  }
+
+  private static Optional<String> elsewhere(Model model, AtBench at) {
+    if (BenchBack.turn(model, at).isPresent()) {
+      return Optional.of("back to where you worked");
+    }
+    if (BenchPassing.failed(model, at).isPresent()) {
+      return Optional.empty();
+    }
+    if (redoBefore(model, at).isPresent()) {
+      return Optional.of("back to those to redo");
+    }
+    Optional<String> behind = BenchWait.saysBehind(model, at);
+    return behind.isPresent()
+        ? behind
+        : BenchAgain.of(model, at).map(again -> "on with another batch");
   }
 
   /** The next step, whatever is left behind. */

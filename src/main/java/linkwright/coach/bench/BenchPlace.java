@@ -42,7 +42,7 @@ public final class BenchPlace implements Place {
   private static final Set<Act> SAYS_SURE = Set.of(Act.CUT_ONE, Act.BEGIN_ONE, Act.ONWARD);
 
   /** What the common key says before anything is heated; then nothing else counts there. */
-  private static final Set<Act> FLAME = Set.of(Act.LIT, Act.HOT_ON);
+  static final Set<Act> FLAME = Set.of(Act.LIT, Act.HOT_ON);
 
   @Override
   public List<Act> allActs() {
@@ -325,6 +325,7 @@ public final class BenchPlace implements Place {
       case DRAWN -> drawn ? DrawnContent.next(model, screen(model)) : act.words();
       case LEAVE_QUESTION -> TypedNumber.says(screen(model), act);
       case MEANWHILE -> BenchWait.says(model);
+      case ONWARD -> BenchGate.saysOnward(model);
       default -> act.words();
     };
   }

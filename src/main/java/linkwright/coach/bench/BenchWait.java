@@ -235,6 +235,35 @@ final class BenchWait {
    * not past what is still in it. Empty where no wait runs, or the work is here.
    */
   static Optional<Turn> behind(Model model, AtBench at) {
+    return waitBehind(model, at)
+        .flatMap(
+            waits ->
+                pastWait(model, at, waits)
+                    .map(
+                        on ->
+                            BenchGate.open(
+                                model.told(
+                                    till(waits.waitRunning(model).orElseThrow(), model)
+                                        + ". On to “"
+                                        + on.title()
+                                        + "”."),
+                                on)));
+  }
+
+  /** The same as the key line says it. */
+  static Optional<String> saysBehind(Model model, AtBench at) {
+    return waitBehind(model, at)
+        .flatMap(
+            waits ->
+                pastWait(model, at, waits)
+                    .map(
+                        on ->
+                            on.id().equals(waits.step().id())
+                                ? "back to the wait that runs"
+                                : Act.MEANWHILE.words()));
+  }
+
+  private static Optional<AtBench> waitBehind(Model model, AtBench at) {
     if (!at.counts()) {
       return Optional.empty();
     }
@@ -243,16 +272,12 @@ final class BenchWait {
         .limit(at.number() - 1L)
         .map(step -> AtBench.of(at.routine(), job, step))
         .filter(there -> there.waitRunning(model).isPresent())
-        .findFirst()
-        .flatMap(there -> behind(model, at, there));
+        .findFirst();
   }
 
-  private static Optional<Turn> behind(Model model, AtBench at, AtBench waits) {
-    String left = till(waits.waitRunning(model).orElseThrow(), model);
+  private static Optional<Step> pastWait(Model model, AtBench at, AtBench waits) {
     Step on = other(model, waits, at).orElse(waits.step());
-    return on.id().equals(at.step().id())
-        ? Optional.empty()
-        : Optional.of(BenchGate.open(model.told(left + ". On to “" + on.title() + "”."), on));
+    return on.id().equals(at.step().id()) ? Optional.empty() : Optional.of(on);
   }
 
   /** She has looked, and it is clean: a wait that ends by a look is over. */

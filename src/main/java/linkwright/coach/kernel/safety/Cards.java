@@ -101,6 +101,7 @@ public record Cards(StepId step, String person, List<Card> all) {
     return named(behind).stream()
         .filter(id -> !at.step().cautions().contains(id))
         .flatMap(id -> model.handbook().caution(id).stream())
+        .filter(card -> !card.onlyAtItsSteps())
         .filter(
             card ->
                 card.covers().stream().anyMatch(HOT::contains)
