@@ -29,10 +29,18 @@ public record Lot(
     double cameG,
     OptionalDouble unaccountedG) {
 
+  /** How sizes that were worked out may differ in their last digits, mm. */
+  private static final double SLACK_MM = 1e-6;
+
   /** Whether it is wire of that metal and thickness; a hundredth of a millimetre is the same. */
   public boolean is(String metalId, double mm) {
     return metal.equals(metalId)
         && wireMm.isPresent()
         && Math.abs(wireMm.getAsDouble() - mm) < 0.01;
+  }
+
+  /** Whether it is wire thicker than that, as what is drawn down from it has to be. */
+  public boolean isThickerThan(double mm) {
+    return mm <= wireMm.orElse(0) - SLACK_MM;
   }
 }

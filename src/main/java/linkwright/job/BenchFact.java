@@ -42,7 +42,12 @@ public sealed interface BenchFact extends Fact
   record SittingEnded(String person) implements BenchFact {}
 
   /** A step was passed with nothing done at it. */
-  record StepSkipped(StepId step, String why) implements BenchFact {}
+  record StepSkipped(StepId step, String why, StepLeft left) implements BenchFact {
+    /** With work left there. */
+    public StepSkipped(StepId step, String why) {
+      this(step, why, StepLeft.OPEN);
+    }
+  }
 
   /** Joints of a kind of piece were looked at: so many failed of so many. */
   record JointsChecked(PieceKind piece, int failed, int of, String reason, StepId step)

@@ -30,7 +30,7 @@ public record Course(
     StepId step,
     Set<StepId> stepsDone,
     InWaits waits,
-    Map<StepId, String> passed,
+    Map<StepId, BenchFact.StepSkipped> passed,
     boolean closed,
     String nextTime) {
   static final Course BLANK =
@@ -81,7 +81,7 @@ public record Course(
       return with(step, stepsDone, without(passed, through.step()));
     }
     if (fact instanceof BenchFact.StepSkipped skipped) {
-      return with(step, stepsDone, with(passed, skipped.step(), skipped.why()));
+      return with(step, stepsDone, with(passed, skipped.step(), skipped));
     }
     if (fact instanceof Fact.JobClosed done) {
       return closed(true, done.nextTime());
@@ -94,7 +94,8 @@ public record Course(
         name, routine, wish, reckonedWith, step, stepsDone, waits, passed, nowClosed, learnt);
   }
 
-  private Course with(StepId newStep, Set<StepId> newDone, Map<StepId, String> newPassed) {
+  private Course with(
+      StepId newStep, Set<StepId> newDone, Map<StepId, BenchFact.StepSkipped> newPassed) {
     return new Course(
         name, routine, wish, reckonedWith, newStep, newDone, waits, newPassed, closed, nextTime);
   }

@@ -52,5 +52,10 @@ public sealed interface LessonFact extends Fact
   }
 
   /** Metal of a job, g: what she was given, and what came back of it as chain and scrap. */
-  record MetalCounted(String job, double outG, double backG) implements LessonFact {}
+  record MetalCounted(String job, double outG, double backG) implements LessonFact {
+    /** What is to be paid for, g: what did not come back. */
+    public double toPayG() {
+      return outG - backG;
+    }
+  }
 }

@@ -27,6 +27,9 @@ public record Trials(
     Optional<EntryId> chosenLength,
     Map<String, String> wishAtSample,
     Map<String, String> wishAtChoice) {
+  /** Wire that differs by less is the same, mm; finer than any gauge tells. */
+  private static final double SAME_WIRE_MM = 0.0005;
+
   static final Trials NONE =
       new Trials(
           Map.of(), Optional.empty(), Map.of(), Map.of(), Optional.empty(), Map.of(), Map.of());
@@ -42,6 +45,14 @@ public record Trials(
   /** The test pieces in the order they were made. */
   public List<Fact.TestPieceTried> inOrder() {
     return new ArrayList<>(pieces.values());
+  }
+
+  /** The last test piece, where it is of wire of that thickness. */
+  public Optional<Fact.TestPieceTried> lastOf(double wireMm) {
+    return inOrder().stream()
+        .skip(Math.max(0, pieces.size() - 1L))
+        .filter(last -> Math.abs(last.wireMm() - wireMm) < SAME_WIRE_MM)
+        .findFirst();
   }
 
   /** The test piece that is the sample link. */

@@ -15,14 +15,12 @@ public record WireToOrder(double linksMm, double linksG, double ringsMm, double 
   public static WireToOrder of(Plan plan) {
     double links = plan.wireLinksMm() + plan.wireSpareMm() + plan.wireEndsMm();
     double rings = plan.wireRingsMm() + plan.wireSpareRingsMm();
-    boolean same = plan.rings() == 0 || plan.wish().ringsOfSameWire();
-    double own = same ? links + rings : links;
-    double others = same ? 0 : rings;
+    WireByKind wire = WireByKind.of(plan, links, rings);
     return new WireToOrder(
-        own,
-        grams(plan, plan.wish().wireAreaMm2(), own),
-        others,
-        grams(plan, plan.wish().ringAreaMm2(), others));
+        wire.linksMm(),
+        grams(plan, plan.wish().wireAreaMm2(), wire.linksMm()),
+        wire.ringsMm(),
+        grams(plan, plan.wish().ringAreaMm2(), wire.ringsMm()));
   }
 
   private static double grams(Plan plan, double areaMm2, double lengthMm) {

@@ -48,6 +48,11 @@ public record Span(long seconds) {
         .map(seconds -> new Span(Math.round(seconds)));
   }
 
+  /** Whole minutes of so many seconds, the nearest. */
+  public static long minutes(double seconds) {
+    return Math.round(seconds / 60);
+  }
+
   /** The span as it is read again: {@code 1 h 30 min}, {@code 45 s}. */
   public String text() {
     long hours = seconds / 3600;

@@ -121,6 +121,17 @@ public enum UnitStyle {
     return this == INCH ? Decimals.upTo(mm / 25.4, 4) + " in" : Decimals.upTo(mm, 2) + " mm";
   }
 
+  /** A length as it stands in a field, exactly: what one sum gave goes into the next. */
+  public String exact(double mm) {
+    return this == INCH ? Decimals.upTo(mm / 25.4, 4) + " in" : Decimals.upTo(mm, 3) + " mm";
+  }
+
+  /** A length that is to be enough: up to the next millimetre, or the next eighth of an inch. */
+  public String enough(double mm) {
+    double up = this == INCH ? 25.4 / 8 : 1;
+    return length(Math.ceil(mm / up) * up);
+  }
+
   /** A wire's thickness as an example of what to type: the nearest gauge for its users. */
   public String wireExample(double mm) {
     return wire(mm);

@@ -146,7 +146,7 @@ public record Forecast(double seconds, double spread, boolean learned) {
     PieceKind piece = step.stage().keySet().iterator().next();
     double left =
         Optional.ofNullable(ahead.get(piece))
-            .map(pieces -> pieces.through(step.stage().get(piece)))
+            .map(pieces -> (double) pieces.through(step.stage().get(piece)))
             .orElse(0.0);
     boolean batch = step.counts() == StepCounting.BATCH;
     boolean joint = step.stage().get(piece).makesAJoint();

@@ -156,15 +156,13 @@ public record Quote(
                         plan.links(),
                         plan.blanksToCut(loss),
                         false,
-                        fresh.piles().of(PieceKind.LINK),
-                        loss),
+                        fresh.piles().of(PieceKind.LINK)),
                     PieceKind.RING,
                     new WorkAhead(
                         plan.allRings(),
                         plan.allRingsToCut(loss),
                         false,
-                        fresh.piles().of(PieceKind.RING),
-                        loss)),
+                        fresh.piles().of(PieceKind.RING))),
                 redosPerJoint,
                 handbook.hands(),
                 Fineness.of(Optional.of(plan.wish())))

@@ -233,7 +233,7 @@ public record Standing(
     Optional<Routine> routine = handbook.walked(state);
     Redos redos = Redos.of(routine, state, left, handbook);
     Forecast toDo =
-        hours(WorkAhead.of(left, counted, state), state, routine, redos, handbook.hands(), counted);
+        hours(WorkAhead.of(left, state), state, routine, redos, handbook.hands(), counted);
     Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
     Map<PieceKind, StillToDo> told = new LinkedHashMap<>(left);
     if (state.course().closed()) {

@@ -1,6 +1,5 @@
 package linkwright.yield;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -63,25 +62,6 @@ public record OnTheWay(double usual, List<StagePassed> stages, List<Integer> wai
       // New ones have all of the way before them: each makes more be believed lost, never less.
       further = blanks;
     }
-  }
-
-  /**
-   * How many pieces are expected at each stage: those that wait for it, and of those before it, and
-   * of so many new ones, as many as come through what lies between.
-   *
-   * @param fresh pieces that are yet to be cut, 0 or more
-   * @return pieces for each stage, 0 or more
-   */
-  public List<Double> worked(int fresh) {
-    List<Double> worked = new ArrayList<>();
-    List<Rate> each = LossOnTheWay.byStage(usual, stages);
-    double going = fresh;
-    for (int i = 0; i < each.size(); i++) {
-      going += waiting.get(i);
-      worked.add(going);
-      going *= 1 - each.get(i).mean();
-    }
-    return List.copyOf(worked);
   }
 
   /**

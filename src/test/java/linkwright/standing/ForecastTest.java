@@ -116,20 +116,24 @@ class ForecastTest {
     assertThat(hours("60 %")).isGreaterThan(1.5 * hours("20 %"));
   }
 
-  /**
-   * Of 20 blanks 60 % are usually lost: half of that when they are judged, the rest alike at the
-   * annealing, forming, soldering and pickling before it, 7.5 % each of all (the choice of {@code
-   * LossOnTheWay}).
-   */
+  /** Between two numbers of blanks nothing saved by losing pieces early shortens the work. */
   @Test
-  void a_spare_is_worked_at_every_stage_until_it_is_lost() {
-    Pile none = JobBook.scroll(Wishes.common().texts()).state().piles().of(PieceKind.LINK);
-    WorkAhead ahead = new WorkAhead(8, 20, false, none, 0.6);
-    for (int i = 0; i < 5; i++) {
-      Stage stage = none.stages().get(i + 1);
-      assertThat(ahead.through(stage)).as(stage.toString()).isCloseTo(20 * (1 - 0.075 * i), EXACT);
+  void however_little_more_is_usually_lost_it_never_takes_less_time() {
+    double before = 0;
+    for (int tenths = 0; tenths <= 300; tenths++) {
+      double now = hours(tenths / 10.0 + " %");
+      assertThat(now).as("%s tenths of a percent", tenths).isGreaterThanOrEqualTo(before);
+      before = now;
     }
-    assertThat(ahead.through(none.stages().get(0))).isEqualTo(20);
+  }
+
+  @Test
+  void every_blank_is_worked_up_to_where_it_is_judged() {
+    Pile none = JobBook.scroll(Wishes.common().texts()).state().piles().of(PieceKind.LINK);
+    WorkAhead ahead = new WorkAhead(8, 20, false, none);
+    for (Stage stage : none.stages().subList(0, StillToDo.judged(none) + 1)) {
+      assertThat(ahead.through(stage)).as(stage.toString()).isEqualTo(20);
+    }
     assertThat(ahead.through(Stage.JOINED)).as("only what the chain takes is joined").isEqualTo(8);
   }
 
@@ -138,10 +142,10 @@ class ForecastTest {
     JobBook book = JobBook.scroll(Wishes.common().texts());
     book.enter(new Fact.WireCut(PieceKind.LINK, 5, 38));
     Pile five = book.state().piles().of(PieceKind.LINK);
-    WorkAhead ahead = new WorkAhead(5, 2, false, five, 0);
+    WorkAhead ahead = new WorkAhead(5, 2, false, five);
     assertThat(ahead.through(five.stages().get(0))).isEqualTo(2);
     assertThat(ahead.through(five.stages().get(1))).isEqualTo(7);
-    assertThat(new WorkAhead(5, 2, true, five, 0).through(five.stages().get(1))).isZero();
+    assertThat(new WorkAhead(5, 2, true, five).through(five.stages().get(1))).isZero();
   }
 
   @Test

@@ -2,6 +2,7 @@ package linkwright.standing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -93,6 +94,30 @@ class WireStandTest {
       book.enter(new Fact.WireCut(PieceKind.RING, 1, 11));
       book.enter(new Fact.WireCut(PieceKind.LINK, 1, 38.5));
       assertThat(leftMm(book)).isCloseTo(3000 - 38.4 - 66 - 20 - 38.5, Offset.offset(1e-9));
+    }
+
+    /**
+     * Rings that no single length holds are wound in several coils, and each is held by its tail.
+     */
+    @Test
+    void rings_of_several_coils_take_a_tail_each() {
+      String lengths = String.join(", ", Collections.nCopies(20, "100 mm"));
+      Standing standing = standing(Wishes.common().with(WishKeys.STOCK, lengths));
+      List<WireStand.Bar> coiled =
+          standing.wire().orElseThrow().links().stream()
+              .filter(bar -> bar.next().rings() > bar.ends())
+              .toList();
+      assertThat(coiled).hasSizeGreaterThan(1);
+      Plan plan = plan(standing);
+      assertThat(coiled.stream().mapToInt(bar -> bar.next().rings()).sum())
+          .isEqualTo(plan.allRingsToCut());
+      assertThat(coiled)
+          .allSatisfy(
+              bar ->
+                  assertThat(bar.nextRingsMm())
+                      .isCloseTo(
+                          bar.next().rings() * plan.ringTurnMm() + plan.wish().coilTailMm(),
+                          Offset.offset(0.01)));
     }
 
     private double leftMm(JobBook book) {

@@ -5,7 +5,9 @@ import linkwright.job.BenchFact;
 import linkwright.job.CautionMet;
 import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
+import linkwright.job.StepLeft;
 import linkwright.job.WaitEnd;
+import linkwright.routine.StepId;
 
 /** Work at the bench: sittings, steps, cautions, hot work, waits and hours. */
 final class SittingCodecs {
@@ -18,6 +20,12 @@ final class SittingCodecs {
       Words.of(WaitEnd.NOT_SAID, "", WaitEnd.TIME, "time")
           .and(WaitEnd.LOOKED, "looked")
           .and(WaitEnd.REASON, "reason");
+
+  private static final Words<StepLeft> LEFT =
+      Words.of(StepLeft.OPEN, "", StepLeft.NOT_DUE, "not-due");
+
+  /** By which books before 2026-11-27 told that a mark was not due. */
+  private static final String NOT_DUE_BEFORE = "no mark is due";
 
   private static final Words<HotWorkState> HOT_WORK =
       Words.of(HotWorkState.NOT_KNOWN, "not-known", HotWorkState.LIT, "lit")
@@ -59,8 +67,11 @@ final class SittingCodecs {
           new FactCodec<>(
               "step-skipped",
               BenchFact.StepSkipped.class,
-              (fact, out) -> out.step(fact.step()).some("why", fact.why()),
-              in -> new BenchFact.StepSkipped(in.step(), in.some("why"))),
+              (fact, out) ->
+                  out.step(fact.step())
+                      .some("why", fact.why())
+                      .some("left", LEFT.word(fact.left())),
+              in -> skipped(in.step(), in.some("why"), in.word("left", LEFT, true))),
           new FactCodec<>(
               "caution-seen",
               Fact.CautionSeen.class,
@@ -143,4 +154,9 @@ final class SittingCodecs {
                       in.someStep(), in.decimal("was-s"), in.decimal("is-s"), in.text("why"))));
 
   private SittingCodecs() {}
+
+  private static BenchFact.StepSkipped skipped(StepId step, String why, StepLeft left) {
+    boolean before = left == StepLeft.OPEN && why.equals(NOT_DUE_BEFORE);
+    return new BenchFact.StepSkipped(step, why, before ? StepLeft.NOT_DUE : left);
+  }
 }

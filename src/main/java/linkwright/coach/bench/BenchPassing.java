@@ -19,6 +19,7 @@ import linkwright.job.BenchFact;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobCard;
+import linkwright.job.StepLeft;
 import linkwright.job.Trials;
 import linkwright.plan.FinenessWord;
 import linkwright.routine.RoutinePart;
@@ -31,8 +32,6 @@ import linkwright.standing.WaitingPiece;
  * failed, a step at which nothing was done. It is said once, and entered.
  */
 final class BenchPassing {
-  private static final String NOT_DUE = "no mark is due";
-
   private BenchPassing() {}
 
   /** Pieces that failed, of which nobody said yet when they are redone. */
@@ -73,7 +72,7 @@ final class BenchPassing {
   }
 
   private static boolean isPassed(Model model, WaitingPiece pile) {
-    return passed(model).getOrDefault(pile.step().orElseThrow().id(), "").equals(why(pile));
+    return wasLeft(model, pile.step().orElseThrow().id(), why(pile));
   }
 
   private static boolean inAWait(Model model, AtBench at, WaitingPiece pile) {
@@ -83,8 +82,22 @@ final class BenchPassing {
     return there.waitRunning(model).isPresent() && !more;
   }
 
-  private static Map<StepId, String> passed(Model model) {
+  private static Map<StepId, BenchFact.StepSkipped> passed(Model model) {
     return model.job().orElseThrow().state().course().passed();
+  }
+
+  /** Whether the step was passed before with the same left there. */
+  private static boolean wasLeft(Model model, StepId step, String why) {
+    return Optional.ofNullable(passed(model).get(step))
+        .filter(skipped -> skipped.why().equals(why))
+        .isPresent();
+  }
+
+  /** Whether it was said that there is no mark to strike at the step. */
+  private static boolean isNotDue(OpenJob job, StepId step) {
+    return Optional.ofNullable(job.state().course().passed().get(step))
+        .filter(skipped -> skipped.left() == StepLeft.NOT_DUE)
+        .isPresent();
   }
 
   private static String why(WaitingPiece pile) {
@@ -127,8 +140,7 @@ final class BenchPassing {
     boolean opened = last instanceof Fact.StepOpened || last instanceof Fact.CautionSeen;
     boolean marks = at.step().detail().when().words().containsKey("mark");
     StepId step = at.step().id();
-    boolean answered = NOT_DUE.equals(passed(model).get(step));
-    return opened && marks && !answered && job.state().card().of(JobCard.MARK).isBlank()
+    return opened && marks && !isNotDue(job, step) && job.state().card().of(JobCard.MARK).isBlank()
         ? Optional.of(
             new BenchAsk.Passing(
                 "Is a fineness mark due, by the law of your place or as ordered? The job card says"
@@ -136,7 +148,7 @@ final class BenchPassing {
                     + rules(model, job),
                 "it is due: this step",
                 Optional.of(step),
-                List.of(new BenchFact.StepSkipped(step, NOT_DUE))))
+                List.of(new BenchFact.StepSkipped(step, "no mark is due", StepLeft.NOT_DUE))))
         : Optional.empty();
   }
 
@@ -172,7 +184,7 @@ final class BenchPassing {
       }
       String why = leftAt(job, there);
       StepId step = there.step().id();
-      if (!why.isEmpty() && !why.equals(passed(model).get(step))) {
+      if (!why.isEmpty() && !wasLeft(model, step, why)) {
         facts.add(new BenchFact.StepSkipped(step, why));
       }
     }
@@ -187,8 +199,7 @@ final class BenchPassing {
   /** What is left at a step that is gone past; empty if nothing is. */
   private static String leftAt(OpenJob job, AtBench at) {
     if (!at.counts()) {
-      boolean answered = NOT_DUE.equals(job.state().course().passed().get(at.step().id()));
-      return answered || at.isDone(job.state()) ? "" : "nothing done";
+      return isNotDue(job, at.step().id()) || at.isDone(job.state()) ? "" : "nothing done";
     }
     if (at.begins()) {
       return at.through() == 0 ? "none " + at.stage() : "";

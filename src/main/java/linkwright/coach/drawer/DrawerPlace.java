@@ -223,7 +223,7 @@ public final class DrawerPlace implements Place {
       return;
     }
     double was = from.get().wireMm().orElse(0);
-    if (Length.readWire(form.text("wire")).orThrow().mm() > was - 1e-6) {
+    if (!from.get().isThickerThan(Length.readWire(form.text("wire")).orThrow().mm())) {
       troubles.put(
           "wire",
           "Drawn wire is thinner than it was: "

@@ -1,5 +1,7 @@
 package linkwright.coach.kernel;
 
+import linkwright.quantity.Span;
+
 /** Spans of time as they are shown. */
 public final class Clock {
   private Clock() {}
@@ -20,7 +22,7 @@ public final class Clock {
     if (whole < 90) {
       return whole + " s";
     }
-    long minutes = Math.round(seconds / 60);
+    long minutes = Span.minutes(seconds);
     if (minutes < 60) {
       return minutes + " min";
     }

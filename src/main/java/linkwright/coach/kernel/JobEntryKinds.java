@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Span;
 
 /** The job as a whole: its plan, test pieces, prices, weighing, notes, closing. */
 final class JobEntryKinds {
@@ -64,9 +65,11 @@ final class JobEntryKinds {
               BenchFact.HoursCorrected.class,
               (hours, in) ->
                   "hours put right: "
-                      + minutes(hours.isSeconds())
+                      + Span.minutes(hours.isSeconds())
+                      + " min"
                       + " and not "
-                      + minutes(hours.wasSeconds())
+                      + Span.minutes(hours.wasSeconds())
+                      + " min"
                       + noted(hours.why())),
           EntryKind.takenBackAt(
               PlaceId.CARD, BenchFact.CardSet.class, (card, in) -> "job card set"),
@@ -106,9 +109,5 @@ final class JobEntryKinds {
         .filter(each -> !each.getValue().isBlank())
         .map(each -> in.words().show(WishKeys.label(each.getKey())) + " " + each.getValue())
         .collect(Collectors.joining(", "));
-  }
-
-  private static String minutes(double seconds) {
-    return Math.round(seconds / 60) + " min";
   }
 }

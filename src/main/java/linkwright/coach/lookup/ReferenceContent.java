@@ -40,13 +40,15 @@ public final class ReferenceContent {
   static LookUpItem metal(Metal metal, UnitStyle units) {
     List<String> names = new ArrayList<>(metal.alsoCalled());
     List<Row> rows = new ArrayList<>();
-    rows.add(figure("density", metal.densityGCm3(), 1, 2, "g/cm³"));
+    rows.add(figure("density", metal.densityGCm3(), 2, "g/cm³"));
     rows.add(range("melts", metal.meltC(), units));
     rows.add(
         Row.of("anneals", Degrees.heat(metal.annealC().from(), metal.annealC().to(), units))
             .remark(SaidIn.units(metal.annealC().source(), units)));
-    rows.add(figure("anneal after", metal.reductionShare(), 100, 0, "% drawn off"));
-    rows.add(figure("modulus", metal.modulusGpa(), 1, 0, "GPa"));
+    rows.add(
+        Row.of("anneal after", Decimals.percent(metal.reductionShare().value(), 0) + " drawn off")
+            .remark(metal.reductionShare().source()));
+    rows.add(figure("modulus", metal.modulusGpa(), 0, "GPa"));
     rows.add(stress("yields, soft", metal.yieldSoftMpa(), units));
     rows.add(stress("yields, hard", metal.yieldHardMpa(), units));
     rows.add(stress("tensile, soft", metal.tensileSoftMpa(), units));
@@ -65,9 +67,8 @@ public final class ReferenceContent {
     return new LookUpItem("metal", metal.id(), metal.name(), names, parts);
   }
 
-  private static Row figure(
-      String label, PublishedFigure figure, double times, int digits, String unit) {
-    return Row.of(label, Decimals.upTo(figure.value() * times, digits) + " " + unit)
+  private static Row figure(String label, PublishedFigure figure, int digits, String unit) {
+    return Row.of(label, Decimals.upTo(figure.value(), digits) + " " + unit)
         .remark(figure.source());
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import linkwright.plan.ChainWish;
 import linkwright.plan.Plan;
+import linkwright.plan.WireByKind;
 import linkwright.plan.WireToOrder;
 import linkwright.quantity.UnitStyle;
 
@@ -28,8 +29,9 @@ final class PlanWire {
    */
   static String said(Plan plan, double linksMm, double ringsMm, UnitStyle units) {
     ChainWish wish = plan.wish();
-    if (plan.rings() == 0 || wish.ringsOfSameWire()) {
-      return units.length(linksMm + ringsMm);
+    WireByKind wire = WireByKind.of(plan, linksMm, ringsMm);
+    if (wire.together()) {
+      return units.length(wire.linksMm());
     }
     List<String> wires = new ArrayList<>();
     if (linksMm > 0) {

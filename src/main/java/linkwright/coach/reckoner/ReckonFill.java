@@ -10,7 +10,6 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.fit.Tried;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
-import linkwright.quantity.Decimals;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
 import linkwright.reckon.OwnSolders;
@@ -106,25 +105,25 @@ final class ReckonFill {
   private static void counted(
       Map<String, String> texts, OpenJob job, Plan plan, String sum, UnitStyle units) {
     switch (sum) {
-      case "link" -> texts.put("blank", exact(plan.linkBlankMm(), units));
+      case "link" -> texts.put("blank", units.exact(plan.linkBlankMm()));
       case "chain" -> {
-        texts.put("link-inside", exact(plan.meanInsideMm(), units));
-        texts.put("ring-inside", plan.rings() > 0 ? exact(plan.ringInsideLengthMm(), units) : "");
+        texts.put("link-inside", units.exact(plan.meanInsideMm()));
+        texts.put("ring-inside", plan.rings() > 0 ? units.exact(plan.ringInsideLengthMm()) : "");
         texts.put("joining", plan.rings() > 0 ? "" : "each-other");
       }
       case "cut" -> {
         texts.put(
             "stock",
             job.standing().stockLeft().linksMm().stream()
-                .map(mm -> exact(mm, units))
+                .map(mm -> units.exact(mm))
                 .collect(Collectors.joining(", ")));
-        texts.put("blank", exact(plan.linkBlankMm(), units));
+        texts.put("blank", units.exact(plan.linkBlankMm()));
         Optional<StillToDo> links = Optional.ofNullable(job.standing().left().get(PieceKind.LINK));
         texts.put("want", links.map(todo -> "" + todo.toCut().orElse(todo.more())).orElse(""));
         if (plan.rings() > 0 && plan.wish().ringsOfSameWire()) {
           Optional<StillToDo> rings =
               Optional.ofNullable(job.standing().left().get(PieceKind.RING));
-          texts.put("ring", exact(plan.ringTurnMm(), units));
+          texts.put("ring", units.exact(plan.ringTurnMm()));
           texts.put("want-rings", rings.map(todo -> "" + todo.more()).orElse(""));
         }
       }
@@ -138,13 +137,8 @@ final class ReckonFill {
           plan.formed()
               .filter(link -> !link.eyes().isEmpty())
               .ifPresent(
-                  link -> texts.put("eye-inside", exact(link.eyes().get(0).insideMm(), units)));
+                  link -> texts.put("eye-inside", units.exact(link.eyes().get(0).insideMm())));
       default -> {}
     }
-  }
-
-  private static String exact(double mm, UnitStyle units) {
-    boolean metric = units == UnitStyle.METRIC;
-    return metric ? Decimals.upTo(mm, 3) + " mm" : Decimals.upTo(mm / 25.4, 4) + " in";
   }
 }

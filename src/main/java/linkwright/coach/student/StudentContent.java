@@ -270,7 +270,7 @@ public final class StudentContent {
                 counted.job(),
                 units.mass(counted.outG()),
                 units.mass(counted.backG()),
-                units.mass(counted.outG() - counted.backG())));
+                units.mass(counted.toPayG())));
   }
 
   /** What she was asked, with the seed that shuffled it: for her teacher alone. */

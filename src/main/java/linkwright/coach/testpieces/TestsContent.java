@@ -90,11 +90,8 @@ final class TestsContent {
 
   /** Of another wire nothing is proposed here: it is chosen in the plan, and tried anew. */
   private static Optional<String> otherWire(OpenJob job) {
-    List<Fact.TestPieceTried> pieces = job.state().trials().inOrder();
-    double nowMm = job.standing().counted().wish().map(wish -> wish.wireMm()).orElse(0.0);
-    return pieces.stream()
-        .skip(Math.max(0, pieces.size() - 1L))
-        .filter(last -> nowMm > 0 && Math.abs(last.wireMm() - nowMm) < 0.0005)
+    return job.standing().counted().wish().stream()
+        .flatMap(wish -> job.state().trials().lastOf(wish.wireMm()).stream())
         .flatMap(last -> last.verdicts().stream())
         .filter(
             word ->

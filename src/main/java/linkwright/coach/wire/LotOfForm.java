@@ -97,17 +97,11 @@ final class LotOfForm {
               + (draws ? ": draw it down first, or" : ", no " + wish.metal().id() + ":")
               + " take another lot.");
     }
-    double asked =
+    List<Fact> came =
         form.text("lengths").isEmpty()
-            ? 0
-            : WireCame.facts(form, wish, model.handbook().drawer()).stream()
-                .mapToDouble(fact -> ((Fact.WireAdded) fact).lengthMm())
-                .sum();
-    double left = lot.get().lengthMm().orElse(0);
-    return asked > left
-        ? Optional.of(
-            units.length(left) + " are left of it by the books: weigh the lot, or take less.")
-        : Optional.empty();
+            ? List.of()
+            : WireCame.facts(form, wish, model.handbook().drawer());
+    return LotQuestions.beyond(came, lot.get(), units);
   }
 
   static Optional<String> tooMuch(Model model, Form form) {

@@ -246,7 +246,7 @@ final class WireForms {
             Field.of(
                     "length",
                     "length wanted",
-                    text(lengthMm, model.settings().units()),
+                    lengthMm > 0 ? model.settings().units().enough(lengthMm) : "",
                     "of the finished wire, {mm:400}",
                     Measure.LENGTH,
                     model.settings().units())
@@ -259,12 +259,6 @@ final class WireForms {
                     Measure.LENGTH,
                     model.settings().units())
                 .helped("What is filed to a point and cut off again at each hole.")));
-  }
-
-  /** Rounded up: what is typed back must be enough. */
-  private static String text(double mm, UnitStyle units) {
-    double up = units == UnitStyle.INCH ? 25.4 / 8 : 1;
-    return mm > 0 ? units.length(Math.ceil(mm / up) * up) : "";
   }
 
   /** The kind of piece that the wire is for. */

@@ -91,7 +91,15 @@ public final class Questions {
               routine.ifPresent(known -> questions.repeat(plan, known));
               questions.plan(plan);
             });
+    typed.counted().part().ifPresent(part -> questions.loss(part.usualLoss(), "pieces"));
     return questions.asked;
+  }
+
+  private void loss(double usual, String pieces) {
+    ask(
+        usual >= MUCH_LOSS,
+        WishKeys.USUAL_LOSS,
+        Decimals.ofHundred(usual, 0) + " of a hundred " + pieces + " scrapped as a rule?");
   }
 
   /** A routine may say how many of the links that are closed first come again. */
@@ -118,11 +126,7 @@ public final class Questions {
         onHand > MUCH_WIRE_MM,
         WishKeys.STOCK,
         units.length(onHand) + " of wire on hand for one chain?");
-    ask(
-        plan.wish().usualLoss() >= MUCH_LOSS,
-        WishKeys.USUAL_LOSS,
-        Decimals.fixed(100 * plan.wish().usualLoss(), 0)
-            + " of a hundred links scrapped as a rule?");
+    loss(plan.wish().usualLoss(), "links");
     ask(
         plan.wish().kerfMm() > MUCH_KERF_MM,
         WishKeys.KERF,

@@ -1,11 +1,13 @@
 package linkwright.standing.stock;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.drawer.Drawer;
 import linkwright.drawer.Lot;
+import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.quantity.UnitStyle;
 import linkwright.reference.Reference;
@@ -78,6 +80,20 @@ public final class LotQuestions {
   /** The lot of that name, if there is one. */
   public static Optional<Lot> lot(String name, Drawer drawer) {
     return drawer.lots().stream().filter(lot -> lot.id().equals(name)).findFirst();
+  }
+
+  /** That more is taken out of a lot, in all its lengths, than it holds by the books. */
+  public static Optional<String> beyond(List<Fact> came, Lot lot, UnitStyle units) {
+    double taken =
+        came.stream()
+            .filter(Fact.WireAdded.class::isInstance)
+            .mapToDouble(fact -> ((Fact.WireAdded) fact).lengthMm())
+            .sum();
+    double left = lot.lengthMm().orElse(0);
+    return taken > left
+        ? Optional.of(
+            units.length(left) + " are left of it by the books: weigh the lot, or take less.")
+        : Optional.empty();
   }
 
   /** What is wrong with what the scale or the rule said: what is no wire is weighed. */

@@ -33,6 +33,7 @@ import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.HotWorkState;
 import linkwright.job.Sourced;
+import linkwright.job.StepLeft;
 import linkwright.job.WaitEnd;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Stage;
@@ -154,6 +155,17 @@ class FactCodecsTest {
     List<String> types = FactCodecs.ALL.stream().map(codec -> codec.type().getName()).toList();
     assertThat(types).containsExactlyInAnyOrderElementsOf(kinds().map(Class::getName).toList());
     assertThat(FactCodecs.ALL).extracting(FactCodec::kind).doesNotHaveDuplicates();
+  }
+
+  /** Before 2026-11-27 a book told by this sentence alone that a mark was not due. */
+  @Test
+  void that_a_mark_is_not_due_is_read_from_the_sentence_of_older_books() {
+    Map<String, Object> before = Map.of("step", "mark", "why", "no mark is due");
+    assertThat(FactCodecs.fact("step-skipped", before))
+        .isEqualTo(
+            new BenchFact.StepSkipped(new StepId("mark"), "no mark is due", StepLeft.NOT_DUE));
+    assertThat(FactCodecs.fact("step-skipped", Map.of("step", "mark", "why", "nothing done")))
+        .isEqualTo(new BenchFact.StepSkipped(new StepId("mark"), "nothing done", StepLeft.OPEN));
   }
 
   @Test

@@ -60,6 +60,8 @@ class QuestionsTest {
   void wire_loss_and_blanks_out_of_reason_are_asked_about() {
     assertThat(ofPlan(WishKeys.STOCK, "60 m")).containsKey(WishKeys.STOCK);
     assertThat(ofPlan(WishKeys.USUAL_LOSS, "60 %")).containsKey(WishKeys.USUAL_LOSS);
+    assertThat(ofPlan(WishKeys.USUAL_LOSS, "95 %").get(WishKeys.USUAL_LOSS))
+        .startsWith("95 of a hundred links");
     assertThat(ofPlan(WishKeys.FINISHED, "60 m")).containsKey(WishKeys.FINISHED);
     assertThat(Questions.ofWire(List.of(60_000.0), standing, UNITS)).containsKey("lengths");
     assertThat(Questions.ofWire(List.of(999 * 25.4), standing, UNITS)).containsKey("lengths");
