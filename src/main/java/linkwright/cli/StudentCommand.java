@@ -108,21 +108,21 @@ final class StudentCommand implements Callable<Integer> {
                   .orElse(" linkwright lesson ROUTINE --student NAME begins her book."));
     }
     int entries = StudentBooks.entriesIn(root.home(), id.get());
+    boolean own = id.get().equals(Roster.OWN);
     String hers =
-        id.get().equals(file.roster().name(id.get()))
+        own || id.get().equals(file.roster().name(id.get()))
             ? ""
             : " and her name, " + file.roster().name(id.get());
     if (remove && !yes) {
       root.here()
           .err()
           .say(
-              "Nothing is removed yet. It would take away the book of "
-                  + id.get()
+              "Nothing is removed yet. It would take away "
+                  + (own ? "your book" : "the book of " + id.get())
                   + ", its "
-                  + entries
-                  + " entries"
+                  + counted(entries)
                   + hers
-                  + ", for good. First, as a copy for her: linkwright student "
+                  + ", for good. First, as a copy: linkwright student "
                   + id.get()
                   + " --hand-over FILE. Then --remove --yes.");
       return Exit.PROBLEMS;
@@ -146,19 +146,26 @@ final class StudentCommand implements Callable<Integer> {
   }
 
   private int done(String id, int entries, String hers) {
-    into.ifPresent(path -> root.here().out().say(id + ": her book is in " + path + ", whole."));
+    String whose = id.equals(Roster.OWN) ? "your" : "her";
+    into.ifPresent(
+        path -> root.here().out().say(id + ": " + whose + " book is in " + path + ", whole."));
     if (remove) {
       root.here()
           .out()
           .say(
               id
-                  + " is removed: her book of "
-                  + entries
-                  + " entries"
+                  + " is removed: "
+                  + whose
+                  + " book of "
+                  + counted(entries)
                   + hers
                   + ", gone from here. Jobs keep the id.");
     }
     return Exit.GOOD;
+  }
+
+  private static String counted(int entries) {
+    return entries == 1 ? "1 entry" : entries + " entries";
   }
 
   private int report(OutForm as, StudentsFile file, String id) {

@@ -114,7 +114,12 @@ public record ClassRoom(
       Instant stepAt,
       String book,
       String folder,
-      String own) {}
+      String own) {
+    /** The same with that told of her. */
+    public Seat with(Learner other) {
+      return new Seat(other, at, step, stepAt, book, folder, own);
+    }
+  }
 
   /** The same names, and of whoever has none there the one in the file beside her book. */
   public Roster named(Roster roster) {

@@ -9,7 +9,13 @@ import linkwright.routine.StepId;
  * whatever numbers, it is the same item.
  */
 public sealed interface Item
-    permits Item.TextItem, Item.FateItem, Item.NumbersItem, Item.OwnItem, DrawnItem, PairItem {
+    permits Item.TextItem,
+        Item.FateItem,
+        Item.NumbersItem,
+        Item.OwnItem,
+        DrawnItem,
+        OrderItem,
+        PairItem {
   /** By what books know it. */
   String id();
 

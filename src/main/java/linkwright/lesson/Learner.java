@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import linkwright.job.Entry;
 import linkwright.job.EntryId;
@@ -138,6 +139,14 @@ public record Learner(
       }
     }
     return new Lesson(lesson, bank, learnt, today, given);
+  }
+
+  /** The same without what she has shown of items that nobody asks any more. */
+  public Learner without(Predicate<String> gone) {
+    Map<String, List<Recall.Answer>> asked = new LinkedHashMap<>(learnt.items());
+    asked.keySet().removeIf(gone);
+    return new Learner(
+        id, new Recall(asked, learnt.gapDays()), askings, signed, studied, practice, made, metal);
   }
 
   /** What went back at a step, by reason, over all that she made; empty where nothing did. */

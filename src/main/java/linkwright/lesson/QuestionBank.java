@@ -1,6 +1,7 @@
 package linkwright.lesson;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -86,12 +87,10 @@ public final class QuestionBank {
   }
 
   private void sequenceAndDangers() {
-    for (int i = 0; i < sequence.size(); i++) {
+    sequence.stream().findFirst().ifPresent(this::order);
+    for (int i = 1; i < sequence.size(); i++) {
       Step step = sequence.get(i);
-      String asks =
-          i == 0
-              ? routine.title() + ": what is done first of all?"
-              : "“" + sequence.get(i - 1).title() + "” is done. What comes next?";
+      String asks = "“" + sequence.get(i - 1).title() + "” is done. What comes next?";
       // All titles are told in the routine, so none is left out; what was done is the less likely.
       List<String> near = new ArrayList<>();
       for (int j = i + 1; j < Math.min(sequence.size(), i + LATER + 1); j++) {
@@ -112,6 +111,24 @@ public final class QuestionBank {
           false);
       danger(step);
     }
+  }
+
+  /** Before the first step that way is asked on which it leads, and what can hurt there. */
+  private void order(Step first) {
+    List<String> titles = sequence.stream().skip(1).map(Step::title).toList();
+    // A title that stands twice would be right at two places.
+    List<String> once =
+        titles.stream().filter(title -> Collections.frequency(titles, title) == 1).toList();
+    if (once.size() >= OrderItem.ASKED) {
+      items.add(
+          new OrderItem(
+              id("next/" + first.id() + "/order"),
+              first.id(),
+              routine.title() + ": in which order are these done?",
+              once,
+              "Before them all comes “" + first.title() + "”."));
+    }
+    danger(first);
   }
 
   /** What a hand has to see: each drawing that a step shows, once. */

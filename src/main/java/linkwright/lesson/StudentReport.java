@@ -106,7 +106,7 @@ public record StudentReport(
         made,
         weeks(learner),
         PracticeProposal.of(made, banks.keySet(), learner.learnt().gapDays()),
-        due(learner, today),
+        due(learner, all, today),
         List.copyOf(new TreeMap<>(learner.metal()).values()),
         learner.studied());
   }
@@ -163,9 +163,12 @@ public record StudentReport(
     return List.copyOf(weeks.values());
   }
 
-  private static Optional<Due> due(Learner learner, LocalDate today) {
+  /** What no routine asks any more never waits. */
+  private static Optional<Due> due(Learner learner, List<Item> asked, LocalDate today) {
     List<LocalDate> days =
-        learner.learnt().items().keySet().stream()
+        asked.stream()
+            .map(Item::id)
+            .distinct()
             .flatMap(item -> learner.learnt().due(item).stream())
             .sorted()
             .toList();

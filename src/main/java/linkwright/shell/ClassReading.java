@@ -46,6 +46,7 @@ final class ClassReading {
     StudentsFile file = StudentsFile.load(home);
     List<String> problems = new ArrayList<>();
     List<ClassRoom.Seat> seats = new ArrayList<>();
+    Map<String, List<Item>> banks = new HashMap<>();
     Optional<ClassRoom.LastFlame> flame = Optional.empty();
     Instant flameAt = Instant.MIN;
     Path root = folder.isEmpty() ? home.folder() : Path.of(folder);
@@ -59,7 +60,9 @@ final class ClassReading {
       Optional<String> student = student(book.entries());
       if (student.isPresent()) {
         List<Book> jobs = books.stream().filter(other -> other.isBeside(book)).toList();
-        seats.add(seat(student.get(), root, book, jobs, zone, file.roster().gapDays(), handbook));
+        ClassRoom.Seat seat =
+            seat(student.get(), root, book, jobs, zone, file.roster().gapDays(), handbook);
+        seats.add(seat.with(seat.learner().without(item -> isGone(item, handbook, banks))));
       }
       for (Entry entry : book.entries()) {
         if (entry.fact() instanceof BenchFact.HotWorkSaid said && !entry.at().isBefore(flameAt)) {
@@ -74,7 +77,8 @@ final class ClassReading {
     seats.sort(
         Comparator.comparing((ClassRoom.Seat seat) -> file.roster().name(seat.learner().id())));
     return new Message.ClassRead(
-        file.roster(), room(root.toString(), onceEach(seats), flame, problems, handbook, now));
+        file.roster(),
+        room(root.toString(), onceEach(seats), flame, problems, handbook, banks, now));
   }
 
   private static ClassRoom room(
@@ -83,9 +87,9 @@ final class ClassReading {
       Optional<ClassRoom.LastFlame> flame,
       List<String> problems,
       Handbook handbook,
+      Map<String, List<Item>> banks,
       Instant now) {
     Map<String, String> called = new HashMap<>();
-    Map<String, List<Item>> banks = new HashMap<>();
     for (ClassRoom.Missed missed : ClassRoom.worst(seats)) {
       Stream.of(missed.item(), missed.lesson())
           .map(id -> id.split("/", 2)[0])
@@ -96,6 +100,14 @@ final class ClassReading {
           .ifPresent(item -> called.put(item.id(), asks(item)));
     }
     return new ClassRoom(folder, seats, flame, problems, called, now);
+  }
+
+  /** Whether a routine that is known here does not ask it any more, so that it never comes back. */
+  private static boolean isGone(String item, Handbook handbook, Map<String, List<Item>> banks) {
+    return handbook
+        .routine(item.split("/", 2)[0])
+        .filter(r -> bank(r, handbook, banks).stream().noneMatch(each -> each.id().equals(item)))
+        .isPresent();
   }
 
   private static List<Item> bank(

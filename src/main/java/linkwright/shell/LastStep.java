@@ -84,13 +84,19 @@ final class LastStep {
         && asked.containsKey(answered.question())
         && isNext(asked.get(answered.question()))) {
       LessonFact.QuestionAsked question = asked.get(answered.question());
-      said.putIfAbsent(question.lesson() + " " + question.item(), entry.at());
+      String[] names = question.item().split("/", -1);
+      said.putIfAbsent(next(question.lesson(), names[0], names[2]), entry.at());
       seen(question, entry.at());
     }
   }
 
   private static boolean isNext(LessonFact.QuestionAsked question) {
     return question.item().contains("/next/");
+  }
+
+  /** That a step comes, as it is said at a job. */
+  private static String next(String lesson, String routine, String step) {
+    return lesson + " " + routine + " " + step;
   }
 
   /** An item names its routine first and its step third; one of a card names no step. */
@@ -131,7 +137,7 @@ final class LastStep {
 
   /** Whether a step was shown to her as it was opened, and nothing asked before. */
   private boolean isShown(Job job, StepId step, Instant at) {
-    String question = AT_BENCH + job.slug() + " " + job.routine().id() + "/next/" + step;
+    String question = next(AT_BENCH + job.slug(), job.routine().id(), step.toString());
     boolean known = Optional.ofNullable(said.get(question)).filter(t -> !t.isAfter(at)).isPresent();
     Optional<Step> opened = job.routine().step(step);
     return known

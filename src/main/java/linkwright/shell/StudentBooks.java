@@ -159,7 +159,9 @@ public final class StudentBooks {
     return read instanceof Message.StudentRead told
         ? Read.good(Learner.of(id, told.entries(), zone, told.roster().gapDays()))
         : Read.bad(
-            "Her book could not be read: " + path(home, id) + ". linkwright check tells why.");
+            "That lesson book could not be read: "
+                + path(home, id)
+                + ". linkwright check tells why.");
   }
 
   /** How many entries her book holds; nought for one that cannot be read. */

@@ -94,12 +94,13 @@ public final class Voice implements AutoCloseable {
 
   private Optional<String> next() throws InterruptedException {
     synchronized (waiting) {
+      // What was said to its end is no more being said: come to again, it is heard again.
+      speaking = "";
       while (waiting.isEmpty() && !closed) {
         waiting.wait();
       }
       // An enum map goes through its keys in their order: the most urgent first.
       Optional<Utterance.Kind> first = waiting.keySet().stream().findFirst();
-      speaking = "";
       first.ifPresent(kind -> speaking = waiting.get(kind));
       return first.map(waiting::remove);
     }

@@ -199,7 +199,7 @@ class LessonCommandTest {
         .as(line.out())
         .hasSizeGreaterThanOrEqualTo(words.size() - 1);
     assertThat(line.out())
-        .contains("what is done first of all?")
+        .contains("in which order are these done?")
         .doesNotContain("You are at the bench now", "no more to say", "Asbestos", "Arrestor.");
   }
 
@@ -216,6 +216,16 @@ class LessonCommandTest {
     assertThat(Files.readString(into)).contains("question-asked").doesNotContain("Mara");
     assertThat(line.run("student", "Mara")).isEqualTo(2);
     assertThat(Files.readString(line.home().resolve("students.yaml"))).doesNotContain("Mara");
+  }
+
+  @Test
+  void the_own_book_is_told_as_the_own() {
+    line.typing(List.of("0", "", "quit"), "lesson", "round-cable", "--plain");
+    assertThat(line.run("student", "--remove")).isEqualTo(1);
+    assertThat(line.err()).contains("take away your book, its ").doesNotContain("her name");
+    Path into = folder.resolve("own.yaml");
+    assertThat(line.run("student", "--hand-over", into.toString(), "--remove", "--yes")).isZero();
+    assertThat(line.out()).contains("your book is in ").doesNotContain("her book", "her name");
   }
 
   @Test

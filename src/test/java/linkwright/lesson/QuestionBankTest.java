@@ -305,7 +305,7 @@ class QuestionBankTest {
     return naming.size() == 1 ? naming.get(0) : -1;
   }
 
-  private static int most(List<String> all, java.util.function.ToIntFunction<String> of) {
+  static int most(List<String> all, java.util.function.ToIntFunction<String> of) {
     return all.indexOf(all.stream().max(Comparator.comparingInt(of)).orElseThrow());
   }
 

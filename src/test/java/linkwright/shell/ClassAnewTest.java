@@ -71,12 +71,24 @@ class ClassAnewTest extends StudentBench {
   void she_was_at_the_step_when_that_was_said_and_heard_of_since() throws IOException {
     Instant there = now.minus(Duration.ofDays(1));
     says("bench/chain", "scroll-and-ring/next/check-links", there);
-    says("scroll-and-ring/2026-03-02/1", "scroll-and-ring/next/lay-out", now);
+    says("scroll-and-ring/2026-03-02/1", "scroll-and-ring/next/lay-out/order", now);
     says("bench/chain", "card/pickle/own/0", now);
     press("r");
     assertThat(seat().step()).isEqualTo("scroll-and-ring/check-links");
     assertThat(seat().stepAt()).isEqualTo(there);
     assertThat(parts().toString()).contains("1 Mar, 17:00", "17:00, ");
+  }
+
+  /** Neither the class nor her report waits for a question that was taken out. */
+  @Test
+  void what_no_routine_asks_any_more_is_not_due() throws IOException {
+    Instant lastWeek = now.minus(Duration.ofDays(9));
+    says("scroll-and-ring/2026-02-21/1", "scroll-and-ring/next/no-such-step", lastWeek);
+    says("scroll-and-ring/2026-02-21/1", "scroll-and-ring/next/check-links", lastWeek);
+    press("r");
+    assertThat(parts().toString()).contains(", 0, 1]");
+    press("enter");
+    assertThat(parts().toString()).contains("1 question is due today.");
   }
 
   private ClassRoom.Seat seat() {

@@ -18,7 +18,6 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
-import linkwright.quantity.UnitStyle;
 import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
 
@@ -37,7 +36,7 @@ class SaidFirstTest extends StudentBench {
     assertThat(parts()).contains(new Prose(Prose.Kind.HEAD, "Right"));
     press("space");
     assertThat(model.held().place()).isEqualTo(PlaceId.BENCH);
-    assertThat(learner().learnt().missed("scroll-and-ring/next/lay-out")).isTrue();
+    assertThat(learner().learnt().missed("scroll-and-ring/next/lay-out/order")).isTrue();
     assertThat(jobEntries()).extracting(Entry::person).contains(mara);
     assertThat(text(home.books().get(0))).doesNotContain("Mara");
   }
@@ -184,20 +183,7 @@ class SaidFirstTest extends StudentBench {
   }
 
   private void say() {
-    press(right());
-  }
-
-  /** The key of the right answer to the question that stands. */
-  private String right() {
-    Learner.QuestionPut put = learner().open().orElseThrow();
-    int right =
-        Banks.of(model, "scroll-and-ring").stream()
-            .filter(item -> item.id().equals(put.item()))
-            .findFirst()
-            .orElseThrow()
-            .draw(put.seed(), UnitStyle.METRIC)
-            .right();
-    return Integer.toString(right + 1);
+    press(rightKey());
   }
 
   /** Taught in one evening, walked the next day without the screen, asked again a gap later. */
@@ -205,7 +191,7 @@ class SaidFirstTest extends StudentBench {
   void what_is_forgotten_at_the_bench_the_next_day_comes_first_at_its_gap() {
     lead(PlaceId.LESSON, "scroll-and-ring " + mara);
     for (int i = 0; i < 40 && question().isPresent(); i++) {
-      press(right(), "space");
+      press(rightKey(), "space");
     }
     assertThat(learner().learnt().items()).hasSize(12);
     now = now.plus(Duration.ofDays(1));
@@ -214,7 +200,7 @@ class SaidFirstTest extends StudentBench {
     String right = rightKey();
     press(right.equals("1") ? "2" : "1", "space");
     press(rightKey(), "space");
-    String forgotten = "scroll-and-ring/next/lay-out";
+    String forgotten = "scroll-and-ring/next/lay-out/order";
     assertThat(learner().learnt().missed(forgotten)).isTrue();
     assertThat(learner().learnt().daysRight(forgotten)).isZero();
     now = now.plus(Duration.ofDays(7));

@@ -111,6 +111,24 @@ class StudentAtBenchTest extends StudentBench {
     assertThat(parts().toString()).contains("signed by EK: link 4");
   }
 
+  /** What was told of one student's book stood before the next one's. */
+  @Test
+  void the_word_on_a_mark_names_its_book_and_is_gone_before_another() throws IOException {
+    write(mara, through(4));
+    for (String id : List.of(mara, "own")) {
+      lead(PlaceId.STUDENT, id);
+      assertThat(model.notice().text()).isEmpty();
+      press("g");
+      model = performer.take(model, new Message.Pasted("EK"));
+      press("down", "ctrl-u", "down");
+      model = performer.take(model, new Message.Pasted("link 4"));
+      press("ctrl-k");
+      assertThat(model.notice().text())
+          .isEqualTo(
+              id.equals(mara) ? "It stands in the book of Mara Quill." : "It stands in your book.");
+    }
+  }
+
   @Test
   void twelve_are_seen_at_a_glance_and_no_book_changes_by_it() throws IOException {
     for (int i = 1; i <= 12; i++) {

@@ -18,11 +18,13 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Settings;
+import linkwright.coach.kernel.asking.Banks;
 import linkwright.coach.keys.KeyNames;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.job.Entry;
 import linkwright.lesson.Learner;
+import linkwright.quantity.UnitStyle;
 import linkwright.view.Screens;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -91,14 +93,17 @@ abstract class StudentBench {
         mara, StudentBooks.entries(StudentBooks.path(home, mara)).orThrow(), ZoneOffset.UTC, 7);
   }
 
+  /** The key of the right answer to the question that stands. */
   String rightKey() {
-    Question asked = question().orElseThrow();
-    String title = model.handbook().routine("scroll-and-ring").orElseThrow().steps().get(0).title();
-    return asked.answers().stream()
-        .filter(answer -> answer.says().equals(title))
-        .map(Question.Answer::key)
-        .findFirst()
-        .orElseThrow();
+    Learner.QuestionPut put = learner().open().orElseThrow();
+    int right =
+        Banks.of(model, "scroll-and-ring").stream()
+            .filter(item -> item.id().equals(put.item()))
+            .findFirst()
+            .orElseThrow()
+            .draw(put.seed(), UnitStyle.METRIC)
+            .right();
+    return Integer.toString(right + 1);
   }
 
   void lead(PlaceId place, String id) {

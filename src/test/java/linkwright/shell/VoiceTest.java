@@ -123,6 +123,18 @@ class VoiceTest {
     assertThat(lines(3)).containsExactly("first", "tea is due. pickle, one minute.", "2 of 9");
   }
 
+  /** Who leaves a question and comes back to it hears it again. */
+  @Test
+  void what_was_said_to_its_end_is_said_again_when_it_comes_again() throws Exception {
+    open();
+    Utterance question = new Utterance(Utterance.Kind.STEP, "Which comes next? 1: Anneal.");
+    voice.say(List.of(question));
+    assertThat(lines(1)).hasSize(1);
+    Thread.sleep(300);
+    voice.say(List.of(question));
+    assertThat(lines(2)).containsExactly(question.text(), question.text());
+  }
+
   private static Page waiting(Page page, int first, int second, int third) {
     return with(
         page,

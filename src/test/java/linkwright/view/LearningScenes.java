@@ -35,7 +35,7 @@ final class LearningScenes {
             MARA,
             List.of(
                 new LessonFact.QuestionAsked(
-                    "scroll-and-ring/2026-03-01/1", "scroll-and-ring/next/lay-out", 1),
+                    "scroll-and-ring/2026-03-01/1", "scroll-and-ring/next/lay-out/order", 1),
                 new LessonFact.QuestionAnswered(new EntryId("bench", 1), "", false),
                 new LessonFact.PiecesMade(
                     "lighthouse-keeper-s-bracelet-demo",
@@ -70,8 +70,8 @@ final class LearningScenes {
                     new ClassRoom.LastFlame(Bencher.MORNING, "every flame out, gas shut", true)),
                 List.of(),
                 Map.of(
-                    "scroll-and-ring/next/lay-out",
-                    "Scroll links joined by rings: what is done first of all?"),
+                    "scroll-and-ring/next/lay-out/order",
+                    "Scroll links joined by rings: in which order are these done?"),
                 Bencher.MORNING)));
     return bencher;
   }

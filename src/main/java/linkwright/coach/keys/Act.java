@@ -220,7 +220,7 @@ public enum Act {
       "a student says what comes before the step is shown",
       "ctrl-s"),
   TO_STUDENT(
-      "to-student", "her book", "what a student knows, what she made, what to practise next", "t"),
+      "to-student", "lesson book", "what is known, what was made, what to practise next", "t"),
   TO_CLASS(
       "to-class",
       "the class",

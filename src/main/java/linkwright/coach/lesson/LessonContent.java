@@ -30,7 +30,7 @@ final class LessonContent {
     if (now.isEmpty()) {
       return Content.of(
           title(model, held),
-          Prose.stop("The student's book could not be read. {do:round} leads out."));
+          Prose.stop("The lesson book could not be read. {do:round} leads out."));
     }
     if (held.told()) {
       return new Content(title(model, held), told(model, now.get()));

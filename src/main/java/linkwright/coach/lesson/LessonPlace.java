@@ -252,10 +252,10 @@ public final class LessonPlace implements Place {
     return Form.of(
         Form.Purpose.NEW_STUDENT,
         "A new student",
-        "begin her book",
+        "begin the book",
         List.of(
             Field.of(NAME, "name", "", "as you call her; it stays in your own file")
-                .helped("Her book is found by it here; nothing that leaves here says it.")));
+                .helped("The book is found by it here; nothing that leaves here says it.")));
   }
 
   @Override

@@ -12,6 +12,7 @@ import linkwright.coach.kernel.safety.Cards;
 import linkwright.job.CautionsMet;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
+import linkwright.lesson.Topic;
 import linkwright.routine.StepId;
 
 /**
@@ -45,7 +46,7 @@ public final class Sayings {
 
   /** Whether she said it, or whether it cannot be asked. */
   private static boolean isSaid(Learner learner, Model model, AtBench at) {
-    return isRight(learner, lesson(model), next(at)) || find(bank(model, at), next(at)).isEmpty();
+    return next(model, at).filter(item -> !isRight(learner, lesson(model), item.id())).isEmpty();
   }
 
   /** The open step, where a student stands at it and no flame is lit. */
@@ -73,9 +74,8 @@ public final class Sayings {
     if (at.isEmpty() || learner.isEmpty()) {
       return Optional.empty();
     }
-    List<Item> bank = bank(model, at.get());
     if (!isSaid(learner.get(), model, at.get())) {
-      return find(bank, next(at.get()));
+      return next(model, at.get());
     }
     return card(model);
   }
@@ -98,8 +98,11 @@ public final class Sayings {
     return "bench/" + model.job().map(OpenJob::slug).orElse("");
   }
 
-  private static String next(AtBench at) {
-    return at.routine().id() + "/next/" + at.step().id();
+  /** What is said of the open step before it is shown; empty where it cannot be asked. */
+  private static Optional<Item> next(Model model, AtBench at) {
+    return bank(model, at).stream()
+        .filter(item -> item.topic() == Topic.NEXT && item.step().equals(at.step().id()))
+        .findFirst();
   }
 
   /** What can be asked of a card here: what can happen at this step, and what it asks itself. */

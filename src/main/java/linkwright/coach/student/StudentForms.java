@@ -35,12 +35,12 @@ final class StudentForms {
         "sign it",
         List.of(
             Field.of("mark", "your mark", "", "as you sign, three letters do")
-                .helped("The teacher's. It stands beside the step in her report."),
+                .helped("The teacher's. It stands beside the step in the report."),
             step(model, report),
             Field.of("piece", "piece", "", "link 4; empty for the step as such")
                 .helped("The one piece that was looked at, if it was one."),
             Field.of("note", "note", "", "what you saw")
-                .helped("It stands beside the mark, for her to read.")));
+                .helped("It stands beside the mark, and is read there.")));
   }
 
   static Form study() {
@@ -55,7 +55,7 @@ final class StudentForms {
             Field.of("got", "I got", "", "what it is")
                 .helped("What you see and measure, not whose fault it was."),
             Field.of("change", "I will change", "", "one thing, the next time")
-                .helped("One thing. Your report shows it before the next piece.")));
+                .helped("One thing. The report shows it before the next piece.")));
   }
 
   static Form practice(Model model, StudentReport report) {
@@ -86,7 +86,7 @@ final class StudentForms {
     String first = met.isEmpty() ? "" : steps.get(0).id();
     return Field.choiceOf("step", "step", first, "its whole title", steps)
         .whole()
-        .helped("The step of a routine. Those that she met stand first.");
+        .helped("The step of a routine. Those met before stand first.");
   }
 
   /** The form with the one step that has that very title, the open job's routine before others. */

@@ -36,7 +36,10 @@ public final class StudentPlace implements Place {
 
   @Override
   public Turn enterAt(Model model, String id) {
-    return Turn.with(model.with(StudentHeld.PLAIN), new Effect.BringOver(id));
+    Model plain = model.with(StudentHeld.PLAIN);
+    boolean another = model.learning().student().filter(her -> her.id().equals(id)).isEmpty();
+    // What was told of one book says nothing of another.
+    return Turn.with(another ? plain.quiet() : plain, new Effect.BringOver(id));
   }
 
   @Override
@@ -58,7 +61,7 @@ public final class StudentPlace implements Place {
                         model.handbook(),
                         model.settings().units(),
                         JobWords.tradeWords(model))))
-        .orElseGet(() -> Content.of("her book", Prose.says("No student's book is at hand.")));
+        .orElseGet(() -> Content.of("lesson book", Prose.says("No lesson book is at hand.")));
   }
 
   private static String title(Model model) {
@@ -145,7 +148,7 @@ public final class StudentPlace implements Place {
     }
     String id = model.learning().student().orElseThrow().id();
     return Turn.with(
-        model.with(StudentHeld.PLAIN).told("It stands in her book."),
+        model.with(StudentHeld.PLAIN).told("It stands in " + title(model) + "."),
         new Effect.KeepOfStudent(id, StudentForms.by(form, id), List.of(StudentForms.fact(form))));
   }
 
