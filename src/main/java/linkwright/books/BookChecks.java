@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import linkwright.files.Checking;
 import linkwright.files.Library;
+import linkwright.job.EntryId;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
@@ -70,7 +71,7 @@ public final class BookChecks {
             "Entry "
                 + first.number()
                 + " of "
-                + first.device()
+                + EntryId.shown(first.device())
                 + " lies in the future, at "
                 + first.at()
                 + (ahead.size() == 1 ? "" : ", and " + (ahead.size() - 1) + " more do"),

@@ -20,6 +20,8 @@ import java.util.TreeSet;
 import linkwright.books.BookScan.ScannedLine;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
+import linkwright.job.EntryId;
+import linkwright.job.EntryLabels;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 
@@ -142,7 +144,7 @@ public record BookMerge(
         new BookMerge(
             texts,
             problems.stream().distinct().toList(),
-            summary(sources, byDevice),
+            summary(sources, byDevice, texts.stream().map(union::get).toList()),
             before,
             BookReading.of(TOGETHER, texts.stream().map(union::get).toList()).lines()));
   }
@@ -225,7 +227,7 @@ public record BookMerge(
                     TOGETHER,
                     0,
                     0,
-                    "There are two entries " + number + " of " + device + ".",
+                    "There are two entries " + number + " of " + EntryId.shown(device) + ".",
                     "Both are kept and used: two machines may have been called alike."));
           }
         });
@@ -272,11 +274,13 @@ public record BookMerge(
   }
 
   private static String named(BookLine entry) {
-    return "entry " + entry.number() + " of " + entry.device();
+    return "entry " + entry.number() + " of " + EntryId.shown(entry.device());
   }
 
   private static List<String> summary(
-      List<Source> sources, Map<String, List<ScannedLine>> byDevice) {
+      List<Source> sources, Map<String, List<ScannedLine>> byDevice, List<ScannedLine> inOrder) {
+    Map<String, String> machines =
+        EntryLabels.machines(entries(inOrder).stream().map(BookLine::device).distinct().toList());
     List<String> summary = new ArrayList<>();
     for (Source source : sources) {
       List<Source> others =
@@ -290,7 +294,7 @@ public record BookMerge(
     byDevice.forEach(
         (device, rows) ->
             summary.add(
-                device
+                machines.get(device)
                     + ": "
                     + lines(rows.size())
                     + ", "

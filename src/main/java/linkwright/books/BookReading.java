@@ -13,6 +13,7 @@ import java.util.Set;
 import linkwright.books.BookScan.ScannedLine;
 import linkwright.books.facts.FactCodecs;
 import linkwright.files.yaml.ProblemList;
+import linkwright.job.EntryId;
 import linkwright.quantity.Problem;
 
 /**
@@ -177,7 +178,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
 
   private static Problem twice(String file, ScannedLine row, int before, boolean same) {
     BookLine line = row.entry().orElseThrow();
-    String which = "Entry " + line.number() + " of device " + line.device();
+    String which = "Entry " + line.number() + " of device " + EntryId.shown(line.device());
     return same
         ? new Problem(
             file,

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import linkwright.books.BookScan.ScannedLine;
+import linkwright.job.EntryId;
 import linkwright.quantity.Problem;
 
 /**
@@ -81,7 +82,13 @@ final class Continuity {
         file,
         line,
         1,
-        "Entry " + number + " of " + device + " stands after its entry " + before + ".",
+        "Entry "
+            + number
+            + " of "
+            + EntryId.shown(device)
+            + " stands after its entry "
+            + before
+            + ".",
         "Lines stay where they are written; they are read in the order of their numbers.");
   }
 
@@ -108,7 +115,8 @@ final class Continuity {
     }
   }
 
-  private static Problem gone(String file, String device, ScannedLine row, int before, int now) {
+  private static Problem gone(String file, String made, ScannedLine row, int before, int now) {
+    String device = EntryId.shown(made);
     String which =
         now > before + 2
             ? "Entries " + (before + 1) + " to " + (now - 1) + " of " + device + " are missing"

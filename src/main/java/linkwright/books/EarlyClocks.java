@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import linkwright.job.EntryId;
 import linkwright.quantity.Problem;
 
 /** Devices whose clock stood before the job was begun: their times cannot be when it was done. */
@@ -62,7 +63,7 @@ final class EarlyClocks {
 
   private static String told(String device, int count, Instant begun) {
     return "The clock of "
-        + device
+        + EntryId.shown(device)
         + " stood before the job was begun, at "
         + begun
         + ", when it made "

@@ -59,7 +59,8 @@ public final class Coach implements MessageCases<Turn> {
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
       return arrived(model, FailedWrite.answered(model, failed, message));
     }
-    return StudentGate.after(arrived(model, DryGate.held(model, message.answer(new Coach(model)))));
+    Turn turn = DryGate.held(model, message.answer(new Coach(model)));
+    return JoblessDrafts.after(model, message, StudentGate.after(arrived(model, turn)));
   }
 
   /** Goes where the turn leads, then waits for what is to be written. */

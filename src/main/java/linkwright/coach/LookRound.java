@@ -3,13 +3,13 @@ package linkwright.coach;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.standing.Handbook;
 
 /**

@@ -2,10 +2,10 @@ package linkwright.coach;
 
 import java.util.List;
 import linkwright.coach.form.Form;
-import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 
@@ -38,12 +38,9 @@ final class OpenForm {
     };
   }
 
-  /**
-   * What is typed of a new job lies in the tray, for there is no book yet beside which it could.
-   */
   private static Turn thrownAway(Model model, Place place, Form form) {
-    return form.purpose() == Form.Purpose.NEW_JOB
-        ? place.act(model, Act.THROW_AWAY)
+    return form.purpose().isJobless()
+        ? JoblessDrafts.thrownAway(model, place, form)
         : Drafting.thrownAway(model, place, form);
   }
 

@@ -14,11 +14,11 @@ import linkwright.coach.content.Table;
 import linkwright.coach.content.WaitShown;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Clock;
-import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Writing;
+import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.StillToDoWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
@@ -246,12 +246,17 @@ public final class Pages {
       open.add(new Page.Open(Optional.empty(), "left right choose"));
     }
     open.add(new Page.Open(Optional.empty(), "ctrl-u empty it"));
-    open.add(Page.Open.always(Optional.of(Act.ROUND), "back, text stays"));
-    if (form.purpose() == Form.Purpose.NEW_JOB || !DraftWords.of(form.purpose()).isEmpty()) {
+    boolean waits = !DraftWords.of(form.purpose()).isEmpty();
+    boolean stays =
+        waits
+            || form.purpose() == Form.Purpose.VARIANTS
+            || form.purpose() == Form.Purpose.WHAT_THERE_IS;
+    open.add(Page.Open.always(Optional.of(Act.ROUND), stays ? "back, text stays" : "back"));
+    if (waits) {
       open.add(new Page.Open(Optional.of(Act.THROW_AWAY), "throw away"));
     }
-    // In words that have begun the key is a sign like any other, and the line says so.
-    String help = form.asksHelp() ? "what is it" : "is text here";
+    // In words that have begun the key is a sign like any other: the line says where it helps.
+    String help = form.asksHelp() ? "what is it" : "help if empty";
     open.add(Page.Open.always(Optional.of(Act.HELP), help));
     return open;
   }

@@ -175,9 +175,13 @@ public final class DraftStore {
   }
 
   /**
-   * A slug is a file's name already; anything else is made one, so that nothing leaves the folder.
+   * A slug is a file's name already, none for what is no job's; anything else is made one, so that
+   * nothing leaves the folder.
    */
   private Path file(String slug) {
-    return folder.resolve(Slug.of(slug, taken -> false) + ".yaml");
+    // A sign that no book's name has.
+    return slug.isEmpty()
+        ? folder.resolve("no_job.yaml")
+        : folder.resolve(Slug.of(slug, taken -> false) + ".yaml");
   }
 }

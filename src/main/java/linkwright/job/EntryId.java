@@ -27,7 +27,7 @@ public record EntryId(String device, int number) {
   }
 
   /** A device as it is shown, without what tells it from others of its name. */
-  static String shown(String device) {
+  public static String shown(String device) {
     return TELLS_APART.matcher(device).replaceFirst("");
   }
 

@@ -23,17 +23,26 @@ public final class EntryLabels {
   /** The labels of a book's entries. */
   public static EntryLabels of(List<Entry> entries) {
     List<String> devices = entries.stream().map(entry -> entry.id().device()).distinct().toList();
-    Map<String, List<String>> alike = new LinkedHashMap<>();
-    for (String device : devices) {
-      String name = name(device);
-      alike.put(name, devices.stream().filter(any -> name(any).equals(name)).toList());
-    }
     Map<String, String> shown = new HashMap<>();
     // On one machine the number tells each from any other.
-    devices.forEach(
-        device ->
-            shown.put(device, devices.size() == 1 ? "" : named(device, alike.get(name(device)))));
+    machines(devices)
+        .forEach((device, name) -> shown.put(device, devices.size() == 1 ? "" : " of " + name));
     return new EntryLabels(shown);
+  }
+
+  /**
+   * What a person calls each of these machines.
+   *
+   * @param devices their names in books, in the order in which they first wrote, none twice
+   */
+  public static Map<String, String> machines(List<String> devices) {
+    Map<String, String> machines = new LinkedHashMap<>();
+    for (String device : devices) {
+      machines.put(
+          device,
+          named(device, devices.stream().filter(any -> name(any).equals(name(device))).toList()));
+    }
+    return machines;
   }
 
   /** What a person calls a machine, without the number of a copied home. */
@@ -45,11 +54,9 @@ public final class EntryLabels {
     String name = name(device);
     int at = alike.indexOf(device);
     if (alike.size() == 1) {
-      return " of " + name;
+      return name;
     }
-    return at < WHICH.size()
-        ? " of the " + WHICH.get(at) + " " + name
-        : " of " + name + " number " + (at + 1);
+    return at < WHICH.size() ? "the " + WHICH.get(at) + " " + name : name + " number " + (at + 1);
   }
 
   /** The label of an entry of that book. */

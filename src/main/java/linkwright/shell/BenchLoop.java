@@ -32,7 +32,7 @@ public final class BenchLoop {
   private static final long UNSHOWN_NANOS = 100_000_000;
 
   private static final String PASTE_DROPPED =
-      "A paste began and its end never came: it is dropped, and what you type or press counts again.";
+      "A paste had no end and is dropped; what you press counts again.";
 
   private BenchLoop() {}
 

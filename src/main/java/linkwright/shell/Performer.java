@@ -82,6 +82,12 @@ public final class Performer {
     return model.clockMoved(notes.moves(model.now()));
   }
 
+  /** A model that knows what was typed that is no job's, and keeps what is typed from now on. */
+  public Model reminded(Model model) {
+    Model known = model.typed(Optional.of(drafts.of(Effect.NO_JOB)));
+    return drafts.unread(Effect.NO_JOB).map(known::trouble).orElse(known);
+  }
+
   /**
    * The model with the tray read, a first job laid in it if it is empty, and a job opened if one
    * was asked for.

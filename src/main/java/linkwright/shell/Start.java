@@ -98,7 +98,9 @@ public final class Start {
               size.columns(),
               size.rows());
       Optional<String> worked = led.isPresent() ? Optional.empty() : job;
-      model = performer.begin(performer.clocked(model), Demo.facts(library), worked);
+      model =
+          performer.begin(
+              performer.reminded(performer.clocked(model)), Demo.facts(library), worked);
       if (led.isPresent()) {
         // Whoever is led to a place beside the work looks at a job and enters nothing in it.
         model = job.isPresent() ? performer.look(model, job.get()) : model;

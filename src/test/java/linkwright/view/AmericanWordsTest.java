@@ -19,6 +19,7 @@ import linkwright.coach.content.OtherPage;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.Part;
 import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.KeyMap;
 import linkwright.quantity.UnitStyle;
@@ -27,6 +28,7 @@ import linkwright.routine.TradeWords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Who reads American words reads no British one, on any screen: places, forms, the help of each
@@ -115,6 +117,51 @@ class AmericanWordsTest {
       find(Shown.draw(bencher.model(), Glyphs.FULL).text(), british);
       bencher.press(3, "page-down");
     }
+    assertThat(british).isEmpty();
+  }
+
+  /** What a teacher signs, sets and looks at, whatever is offered there and typed into it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"g", "p", "x"})
+  void no_form_of_a_students_book_offers_a_british_word(String key) {
+    Settings american = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
+    Bencher bencher = Bencher.atTheTray(american).teaching("ada", "Ada").press("s", "t", key);
+    Form form =
+        Pages.of(bencher.model()).body().parts().stream()
+            .flatMap(part -> part instanceof Fields fields ? Stream.of(fields.form()) : Stream.of())
+            .findFirst()
+            .orElseThrow();
+    Set<String> british = new TreeSet<>();
+    told(form, british);
+    form.fields().forEach(field -> find(field.text(), british));
+    form.fields().forEach(field -> field.choices().forEach(each -> find(each.id(), british)));
+    bencher.take(new Message.FieldChosen(1));
+    for (int step = 0; step < 80; step++) {
+      find(Shown.draw(bencher.press("right").model(), Glyphs.FULL).text(), british);
+    }
+    bencher.type(" ?").press("ctrl-k");
+    find(Shown.draw(bencher.model(), Glyphs.FULL).text(), british);
+    assertThat(british).isEmpty();
+  }
+
+  /** Every reason for redo and scrap, at each step of the chain. */
+  @Test
+  void no_reason_for_a_redo_is_british() {
+    Settings american = new Settings(UnitStyle.INCH, false, KeyMap.USUAL);
+    Bencher bencher = Bencher.withTheDemo(american).press("b");
+    Set<String> british = new TreeSet<>();
+    int asked = 0;
+    for (int step = 0; step < 40; step++) {
+      for (String key : List.of("r", "s")) {
+        turned(bencher.press(key), british);
+        asked += Shown.draw(bencher.model(), Glyphs.FULL).text().contains(" 1 ") ? 1 : 0;
+        bencher.press("1");
+        turned(bencher, british);
+        bencher.press("esc", "b");
+      }
+      bencher.press("space", "n");
+    }
+    assertThat(asked).as("reasons were asked for").isGreaterThan(5);
     assertThat(british).isEmpty();
   }
 }

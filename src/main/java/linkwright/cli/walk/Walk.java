@@ -63,7 +63,14 @@ public final class Walk {
             here.clock().instant(),
             ANY,
             ANY);
-    WalkCoach coach = new WalkCoach(performer, performer.clocked(model));
+    // Words of the command that begins a job are no draft, and one that waits goes on waiting.
+    Model known = performer.clocked(model);
+    WalkCoach coach =
+        new WalkCoach(
+            performer,
+            opening.begun().isPresent()
+                ? known.typed(Optional.empty())
+                : performer.reminded(known));
     try {
       return new Walk(here, library, coach).run(opening);
     } finally {
@@ -88,7 +95,7 @@ public final class Walk {
             here.clock().instant(),
             ANY,
             ANY);
-    WalkCoach coach = new WalkCoach(performer, model);
+    WalkCoach coach = new WalkCoach(performer, performer.reminded(model));
     try {
       job.ifPresent(coach::look);
       coach.lead(place);
@@ -143,7 +150,7 @@ public final class Walk {
             here.clock().instant(),
             ANY,
             ANY);
-    WalkCoach coach = new WalkCoach(performer, model);
+    WalkCoach coach = new WalkCoach(performer, model.typed(Optional.empty()));
     try {
       new Walk(here, library, coach).begin(begun);
       if (coach.model().job().isEmpty()) {

@@ -32,15 +32,15 @@ public record Form(
   /** What a confirmed form does; the screen that opened it knows. */
   public enum Purpose {
     PLAN("the plan"),
-    NEW_JOB,
+    NEW_JOB("a new job", true),
     MAKE_AGAIN("the job made again"),
-    OWN_BENCH,
+    OWN_BENCH("your bench", true),
     VARIANTS,
     WHAT_THERE_IS,
     CARD("the job card"),
     WRITE_OUT,
     TAKE_ROWS,
-    LOT_CAME,
+    LOT_CAME("a lot that came", true),
     LOT_COUNTED,
     DRAW_LOT,
     TAKE_SOLDER("solder taken"),
@@ -72,6 +72,7 @@ public record Form(
     SETTINGS;
 
     private final String waits;
+    private final boolean jobless;
 
     /** A form in which nothing waits: what is typed there is kept or gone. */
     Purpose() {
@@ -79,7 +80,17 @@ public record Form(
     }
 
     Purpose(String waits) {
+      this(waits, false);
+    }
+
+    Purpose(String waits, boolean jobless) {
       this.waits = waits;
+      this.jobless = jobless;
+    }
+
+    /** Whether what waits in it is no job's. */
+    public boolean isJobless() {
+      return jobless;
     }
 
     /** What is typed in it and not entered, as one would say it; empty if nothing waits there. */

@@ -9,6 +9,9 @@ import linkwright.job.Fact;
  * a new one does not compile until it is.
  */
 public sealed interface Effect {
+  /** In place of a book's name: what belongs to no job. */
+  String NO_JOB = "";
+
   /** Answers with the case for this kind. */
   <R> R answer(EffectCases<R> cases);
 

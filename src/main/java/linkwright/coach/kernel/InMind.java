@@ -1,6 +1,7 @@
 package linkwright.coach.kernel;
 
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.job.ClockMoves;
 import linkwright.job.EntryId;
@@ -15,6 +16,8 @@ import linkwright.routine.StepId;
  * @param refused the entry of which undo said last that it does not reach it
  * @param meanwhile what another window's book said of flames, until it was seen or told
  * @param moves by how much the computer's clock was set forward before the program began
+ * @param typed form → field → what was typed there that is no job's and not entered; empty where
+ *     none of it is kept
  */
 public record InMind(
     boolean asked,
@@ -22,7 +25,8 @@ public record InMind(
     Optional<Errand> back,
     Optional<EntryId> refused,
     Optional<Meanwhile> meanwhile,
-    ClockMoves moves) {
+    ClockMoves moves,
+    Optional<Map<String, Map<String, String>>> typed) {
   static final InMind NOTHING =
       new InMind(
           false,
@@ -30,7 +34,8 @@ public record InMind(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          ClockMoves.NONE);
+          ClockMoves.NONE,
+          Optional.of(Map.of()));
 
   /**
    * Another window's book said of flames what the screen did not show.
@@ -57,26 +62,30 @@ public record InMind(
   public record Errand(At from, At to) {}
 
   InMind asked(boolean now) {
-    return new InMind(now, toward, back, refused, meanwhile, moves);
+    return new InMind(now, toward, back, refused, meanwhile, moves, typed);
   }
 
   InMind toward(Optional<String> slug) {
-    return new InMind(asked, slug, back, refused, meanwhile, moves);
+    return new InMind(asked, slug, back, refused, meanwhile, moves, typed);
   }
 
   InMind back(Optional<Errand> errand) {
-    return new InMind(asked, toward, errand, refused, meanwhile, moves);
+    return new InMind(asked, toward, errand, refused, meanwhile, moves, typed);
   }
 
   InMind refused(Optional<EntryId> entry) {
-    return new InMind(asked, toward, back, entry, meanwhile, moves);
+    return new InMind(asked, toward, back, entry, meanwhile, moves, typed);
   }
 
   InMind meanwhile(Optional<Meanwhile> said) {
-    return new InMind(asked, toward, back, refused, said, moves);
+    return new InMind(asked, toward, back, refused, said, moves, typed);
   }
 
   InMind moves(ClockMoves known) {
-    return new InMind(asked, toward, back, refused, meanwhile, known);
+    return new InMind(asked, toward, back, refused, meanwhile, known, typed);
+  }
+
+  InMind typed(Optional<Map<String, Map<String, String>>> texts) {
+    return new InMind(asked, toward, back, refused, meanwhile, moves, texts.map(Map::copyOf));
   }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.job.ClockMoves;
@@ -206,6 +207,11 @@ public record Model(
   /** The same, the computer's clock having been set so before the program began. */
   public Model clockMoved(ClockMoves moves) {
     return with(bench.mind().moves(moves));
+  }
+
+  /** The same, with what was typed that is no job's: form → field → text; empty to keep none. */
+  public Model typed(Optional<Map<String, Map<String, String>>> texts) {
+    return with(bench.mind().typed(texts));
   }
 
   /** The same, on no errand any more. */

@@ -70,6 +70,11 @@ public record Turn(Model model, List<Effect> effects, Optional<PlaceId> next) {
                 + " open the job again."));
   }
 
+  /** This, come to after that turn, whose effects come first. */
+  public Turn after(Turn first) {
+    return new Turn(model, first.and(effects).effects(), first.next());
+  }
+
   /** The same with more to do. */
   public Turn and(Effect... more) {
     return and(List.of(more));

@@ -9,10 +9,10 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.form.ForecastWords;
 import linkwright.coach.form.Form;
-import linkwright.coach.kernel.DraftWords;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.TypedBefore;
+import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.JobState;
 
@@ -26,7 +26,7 @@ final class RoundContent {
     for (RoundLines.Line line : RoundLines.ALL) {
       Act act = line.act();
       boolean groupEnds = act == Act.TO_WEIGH_IN;
-      String stands = line.stands().apply(model, job) + typed(act, job);
+      String stands = line.stands().apply(model, job) + typed(act, model, job);
       choices.add(new Acts.Choice(act, stands, act == now(job), groupEnds));
     }
     List<Part> parts = new ArrayList<>(List.of(new Acts(choices)));
@@ -43,9 +43,11 @@ final class RoundContent {
     return new Content("places of the job", parts);
   }
 
-  private static String typed(Act act, OpenJob job) {
+  private static String typed(Act act, Model model, OpenJob job) {
     boolean waits =
-        DraftWords.waiting(job.drafts()).stream().anyMatch(form -> placeOf(form) == act);
+        act == Act.TO_TRAY
+            ? !DraftWords.badge(DraftWords.jobless(model)).isEmpty()
+            : DraftWords.waiting(job.drafts()).stream().anyMatch(form -> placeOf(form) == act);
     return waits ? "; typed, not entered" : "";
   }
 

@@ -3,13 +3,13 @@ package linkwright.coach.round;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.coach.content.Content;
-import linkwright.coach.kernel.DraftWords;
-import linkwright.coach.kernel.Drafting;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.TypedBefore;
+import linkwright.coach.kernel.drafting.DraftWords;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 

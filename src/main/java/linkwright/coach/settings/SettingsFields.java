@@ -125,7 +125,7 @@ public final class SettingsFields {
             .filter(each -> !each.key().equals(ScreenBar.KEY) || inWindow(model))
             .map(each -> field(model, each, text(model, each)))
             .toList();
-    return Form.of(Form.Purpose.SETTINGS, "Settings", "keep them", fields);
+    return Form.of(Form.Purpose.SETTINGS, "Your choices", "keep them", fields);
   }
 
   static boolean inWindow(Model model) {

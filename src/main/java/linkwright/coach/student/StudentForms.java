@@ -13,6 +13,7 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Offered;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.job.LessonFact;
 import linkwright.lesson.StudentReport;
 import linkwright.quantity.Count;
@@ -82,7 +83,7 @@ final class StudentForms {
     report.practice().forEach(each -> met.add(each.at().routine() + "/" + each.at().step()));
     report.made().forEach(each -> met.add(each.routine() + "/" + each.step()));
     report.steps().forEach(each -> met.add(each.routine() + "/" + each.step()));
-    List<Offered> steps = TitledSteps.of(model.handbook(), met);
+    List<Offered> steps = TitledSteps.of(model.handbook(), JobWords.tradeWords(model), met);
     String first = met.isEmpty() ? "" : steps.get(0).id();
     return Field.choiceOf("step", "step", first, "its whole title", steps)
         .whole()

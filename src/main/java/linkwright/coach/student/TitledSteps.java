@@ -10,6 +10,7 @@ import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Offered;
 import linkwright.routine.Routine;
+import linkwright.routine.TradeWords;
 import linkwright.standing.Handbook;
 
 /** Steps of all routines by their titles, each with its routine: no id of a step is shown. */
@@ -20,9 +21,10 @@ final class TitledSteps {
    * All steps there are, each once. What is found beside its title is its id, {@code
    * scroll-and-ring/anneal}, which is kept, and the bare title.
    *
+   * @param words in which they are titled
    * @param first the ids of those that stand first
    */
-  static List<Offered> of(Handbook handbook, List<String> first) {
+  static List<Offered> of(Handbook handbook, TradeWords words, List<String> first) {
     Map<String, Offered> all = new LinkedHashMap<>();
     for (Routine routine : handbook.routines()) {
       routine
@@ -30,11 +32,12 @@ final class TitledSteps {
           .forEach(
               step -> {
                 String id = routine.id() + "/" + step.id();
-                String title = step.title() + " (" + routine.id().replace('-', ' ') + ")";
+                String bare = words.show(step.title());
+                String title = bare + " (" + words.show(routine.id().replace('-', ' ')) + ")";
                 boolean twice = all.values().stream().anyMatch(one -> one.id().equals(title));
                 String told =
                     twice ? title + ", step " + (routine.steps().indexOf(step) + 1) : title;
-                all.put(id, new Offered(told, "", List.of(id, step.title())));
+                all.put(id, new Offered(told, "", List.of(id, bare, step.title())));
               });
     }
     List<Offered> ordered = new ArrayList<>();

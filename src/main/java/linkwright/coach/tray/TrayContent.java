@@ -2,6 +2,7 @@ package linkwright.coach.tray;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Fields;
@@ -11,6 +12,8 @@ import linkwright.coach.content.Table;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.TrayJob;
+import linkwright.coach.kernel.drafting.DraftWords;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.text.Narrowing;
 
 /** The jobs at hand: where each stands and what waits. */
@@ -31,22 +34,39 @@ final class TrayContent {
     return names;
   }
 
-  /** What waits of a new job: its name, else its plan file; empty if nothing was typed. */
-  static String draft(TrayHeld held) {
-    String name = held.typed().getOrDefault("name", "").strip();
-    return name.isEmpty() ? held.typed().getOrDefault("plan", "").strip() : name;
+  /** What waits of a new job: its name, else its plan file. */
+  private static List<Part> waiting(Model model, TrayHeld held) {
+    if (held.form().isPresent()) {
+      return List.of();
+    }
+    List<Part> parts = new ArrayList<>();
+    List<String> more = new ArrayList<>();
+    for (Form.Purpose form : DraftWords.waiting(DraftWords.jobless(model))) {
+      if (form != Form.Purpose.NEW_JOB) {
+        more.add(DraftWords.of(form));
+        continue;
+      }
+      Map<String, String> texts = Drafting.jobless(model, form);
+      String name = texts.getOrDefault("name", "").strip();
+      String draft = name.isEmpty() ? texts.getOrDefault("plan", "").strip() : name;
+      parts.add(
+          elsewhere(
+              "typed, not begun: a new job"
+                  + (draft.isEmpty() ? "" : ", “" + draft + "”")
+                  + "; {do:new-job} goes on, {do:throw-away} throws it away"));
+    }
+    if (!more.isEmpty()) {
+      parts.add(
+          elsewhere(
+              "typed, not entered: "
+                  + String.join(", ", more)
+                  + "; {do:throw-away} throws away, one by one"));
+    }
+    return parts;
   }
 
-  private static List<Part> waiting(TrayHeld held) {
-    String draft = draft(held);
-    return draft.isEmpty() || held.form().isPresent()
-        ? List.of()
-        : List.of(
-            new Prose(
-                Prose.Kind.ELSEWHERE,
-                "typed, not begun: a new job, “"
-                    + draft
-                    + "”; {do:new-job} goes on, {do:throw-away} throws it away"));
+  private static Part elsewhere(String says) {
+    return new Prose(Prose.Kind.ELSEWHERE, says);
   }
 
   static Content of(Model model, TrayHeld held) {
@@ -58,7 +78,7 @@ final class TrayContent {
     if (model.tray().isEmpty()) {
       List<Part> none = new ArrayList<>();
       none.add(Prose.says("No job is in the tray yet. {do:new-job} begins one."));
-      none.addAll(waiting(held));
+      none.addAll(waiting(model, held));
       return new Content(TITLE, none);
     }
     List<Table.Line> lines = shown(model, held).stream().map(job -> line(job, model)).toList();
@@ -71,7 +91,7 @@ final class TrayContent {
                     ? "Every job is put away: {do:show-all} shows them, {do:new-job} begins one."
                     : "No job is called that. {do:search} narrows the list by another word.")
             : new Table(List.of(Table.Column.words("")), lines, held.at()));
-    parts.addAll(waiting(held));
+    parts.addAll(waiting(model, held));
     parts.add(
         Prose.aside("{do:to-my-bench} shows your bench, {do:to-hands} what your books taught."));
     return new Content(TITLE, parts);

@@ -1,6 +1,5 @@
 package linkwright.coach.tray;
 
-import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Held;
@@ -15,40 +14,28 @@ import linkwright.coach.kernel.PlaceId;
  * @param all whether those that were put away are shown too
  * @param again whether the one that is about to be opened is to be made again
  * @param turned how often the reader turned on to what had no room
- * @param typed what was typed of a new job that was not begun
  */
 public record TrayHeld(
-    int at,
-    String search,
-    Optional<Form> form,
-    boolean all,
-    boolean again,
-    int turned,
-    Map<String, String> typed)
+    int at, String search, Optional<Form> form, boolean all, boolean again, int turned)
     implements Held {
   /** All of them, or one form of the place. */
   public TrayHeld(int at, Optional<Form> form) {
-    this(at, "", form, false, false, 0, Map.of());
+    this(at, "", form, false, false, 0);
   }
 
   /** The same at another line, or with another form. */
   TrayHeld at(int line, Optional<Form> other) {
-    return new TrayHeld(line, search, other, all, false, 0, typed);
+    return new TrayHeld(line, search, other, all, false, 0);
   }
 
   /** The same narrowed by other words. */
   TrayHeld narrowed(String words, Optional<Form> other) {
-    return new TrayHeld(0, words, other, all, false, 0, typed);
-  }
-
-  /** The same, with what is typed of a new job. */
-  TrayHeld typed(Map<String, String> texts) {
-    return new TrayHeld(at, search, form, all, false, turned, texts);
+    return new TrayHeld(0, words, other, all, false, 0);
   }
 
   /** The same, turned on so often. */
   TrayHeld turned(int times) {
-    return new TrayHeld(at, search, form, all, false, times, typed);
+    return new TrayHeld(at, search, form, all, false, times);
   }
 
   @Override

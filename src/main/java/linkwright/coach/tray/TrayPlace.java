@@ -15,6 +15,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
@@ -41,15 +42,10 @@ public final class TrayPlace implements Place {
         model
             .with(model.handbook().forJob("", List.of()))
             .withJob(Optional.empty())
-            .with(new TrayHeld(0, Optional.empty()).typed(left(model)));
+            .with(new TrayHeld(0, Optional.empty()));
     return model.job().isEmpty()
         ? Turn.to(there)
         : Turn.with(there, new Effect.ShutBook(), new Effect.ReadTray());
-  }
-
-  /** What was typed of a new job in the tray that one comes from. */
-  private static Map<String, String> left(Model model) {
-    return model.held() instanceof TrayHeld held ? held.typed() : Map.of();
   }
 
   /** The same with the jobs as they stand now; where one is chosen, it stays the one. */
@@ -104,7 +100,7 @@ public final class TrayPlace implements Place {
     if (model.tray().stream().anyMatch(TrayJob::away)) {
       acts.add(Act.SHOW_ALL);
     }
-    if (!TrayContent.draft((TrayHeld) model.held()).isEmpty()) {
+    if (Drafting.first(model).isPresent()) {
       acts.add(Act.THROW_AWAY);
     }
     acts.addAll(
@@ -144,21 +140,17 @@ public final class TrayPlace implements Place {
           Turn.to(
               model.with(tray.narrowed(tray.search(), Optional.of(SearchForm.of(tray.search())))));
       case SHOW_ALL ->
-          Turn.to(
-              model.with(
-                  new TrayHeld(0, "", Optional.empty(), !tray.all(), false, 0, tray.typed())));
+          Turn.to(model.with(new TrayHeld(0, "", Optional.empty(), !tray.all(), false, 0)));
       case PUT_AWAY -> chosen(model).map(job -> put(model, job)).orElse(Turn.to(model));
       case MAKE_AGAIN ->
           Turn.with(
               model.with(
-                  new TrayHeld(
-                      tray.at(), tray.search(), Optional.empty(), tray.all(), true, 0, Map.of())),
+                  new TrayHeld(tray.at(), tray.search(), Optional.empty(), tray.all(), true, 0)),
               new Effect.OpenBook(chosen(model).orElseThrow().slug()));
       case THROW_AWAY ->
-          Turn.to(
-              model
-                  .with(tray.at(tray.at(), Optional.empty()).typed(Map.of()))
-                  .told("Thrown away: what was typed of a new job."));
+          Drafting.first(model)
+              .map(form -> Drafting.thrownAway(model, form))
+              .orElse(Turn.to(model));
       case MORE, LESS -> paged(model, tray, act);
       case NEWEST -> Turn.to(model.with(at(model, 0)));
       case OLDEST -> Turn.to(model.with(at(model, shown(model).size())));
@@ -206,7 +198,7 @@ public final class TrayPlace implements Place {
           chosen(model).filter(TrayJob::away).isPresent() ? "back into the tray" : act.words();
       case SHOW_ALL ->
           ((TrayHeld) model.held()).all() ? "hide what is put away" : "show what is put away";
-      case THROW_AWAY -> "throw away the new job";
+      case THROW_AWAY -> "throw away what is typed";
       default -> act.words();
     };
   }
@@ -262,7 +254,6 @@ public final class TrayPlace implements Place {
   /** The form with what was typed in it before it was left. */
   private static Form begun(Model model) {
     return form(model)
-        .withTexts(((TrayHeld) model.held()).typed())
         .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
   }
 
@@ -286,7 +277,7 @@ public final class TrayPlace implements Place {
     Form shown =
         form.withTroubles(Map.of())
             .mapFields(field -> field.id().equals("routine") ? told(model, field) : field);
-    return Turn.to(model.with(held(model, shown).typed(form.texts())));
+    return Turn.to(model.with(held(model, shown)));
   }
 
   @Override

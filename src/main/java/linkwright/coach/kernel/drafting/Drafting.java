@@ -1,8 +1,14 @@
-package linkwright.coach.kernel;
+package linkwright.coach.kernel.drafting;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.form.Form;
+import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.OpenJob;
+import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
 
 /** Keeps what is typed until it is entered, so that neither a crash nor esc loses it. */
 public final class Drafting {
@@ -31,12 +37,14 @@ public final class Drafting {
 
   /** The form in which something waits that would be thrown away first. */
   public static Optional<Form.Purpose> first(Model model) {
-    return model.job().flatMap(job -> DraftWords.waiting(job.drafts()).stream().findFirst());
+    Map<String, Map<String, String>> drafts =
+        model.job().map(OpenJob::drafts).orElseGet(() -> DraftWords.jobless(model));
+    return DraftWords.waiting(drafts).stream().findFirst();
   }
 
   /** Throws away what waits in such a form. */
   public static Turn thrownAway(Model model, Form.Purpose purpose) {
-    return forgotten(model.told("Thrown away: " + DraftWords.of(purpose) + "."), purpose);
+    return forgotten(model.told("Thrown away: " + DraftWords.thrown(purpose) + "."), purpose);
   }
 
   /** Throws away what is typed in the form that is open, and leaves it. */
@@ -49,7 +57,30 @@ public final class Drafting {
     return new Turn(left.model(), thrown.and(left.effects()).effects(), left.next());
   }
 
+  /** What was typed in a form that is no job's, and waits: field → text. */
+  public static Map<String, String> jobless(Model model, Form.Purpose purpose) {
+    return DraftWords.jobless(model).getOrDefault(DraftWords.name(purpose), Map.of());
+  }
+
+  /** Keeps that, for no job; forgets it where it is nothing. */
+  public static Turn jobless(Model model, Form.Purpose purpose, Map<String, String> texts) {
+    String draft = DraftWords.name(purpose);
+    Map<String, Map<String, String>> all = new HashMap<>(DraftWords.jobless(model));
+    boolean had = all.remove(draft) != null;
+    if (texts.isEmpty()) {
+      return had
+          ? Turn.with(model.typed(Optional.of(all)), new Effect.DropDraft(Effect.NO_JOB, draft))
+          : Turn.to(model);
+    }
+    all.put(draft, texts);
+    return Turn.with(
+        model.typed(Optional.of(all)), new Effect.KeepDraft(Effect.NO_JOB, draft, texts));
+  }
+
   private static Turn forgotten(Model model, Form.Purpose purpose) {
+    if (purpose.isJobless()) {
+      return jobless(model, purpose, Map.of());
+    }
     OpenJob job = model.job().orElseThrow();
     String draft = DraftWords.name(purpose);
     return Turn.with(

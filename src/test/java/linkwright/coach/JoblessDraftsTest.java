@@ -1,0 +1,69 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import linkwright.coach.kernel.Effect;
+import org.junit.jupiter.api.Test;
+
+/** What is typed and belongs to no job waits wherever one goes, and is told until it is entered. */
+class JoblessDraftsTest {
+  private static Apprentice typed() {
+    return Apprentice.withAJob(Map.of()).press("a", "n").type("Harbour");
+  }
+
+  /** It was lost on the way to any other place. */
+  @Test
+  void a_new_job_waits_while_one_is_elsewhere() {
+    Apprentice bench = typed().press("esc", "r", "a");
+    assertThat(bench.shown()).contains("typed, not begun: a new job, “Harbour”");
+    assertThat(bench.press("n").shown()).contains("Harbour");
+  }
+
+  @Test
+  void it_is_on_the_disk_before_it_is_begun() {
+    assertThat(typed().asked())
+        .contains(new Effect.KeepDraft(Effect.NO_JOB, "new-job", Map.of("name", "Harbour")));
+  }
+
+  @Test
+  void the_places_of_an_open_job_tell_that_something_waits_in_the_tray() {
+    Apprentice bench = typed().press("esc").opens(List.of()).press("esc", "v");
+    assertThat(bench.shown()).contains("all jobs; typed, not entered");
+    assertThat(bench.press("a", "ctrl-x").told())
+        .isEqualTo("Thrown away: what was typed of a new job.");
+    assertThat(bench.asked()).contains(new Effect.DropDraft(Effect.NO_JOB, "new-job"));
+    assertThat(bench.press("n").shown()).doesNotContain("Harbour");
+  }
+
+  /** The foot said that the text stays, and it was gone. */
+  @Test
+  void what_came_into_the_drawer_waits_while_one_is_elsewhere() {
+    Apprentice bench = Apprentice.atTheTray().press("d", "n").type("silver March");
+    assertThat(bench.shown()).contains("text stays");
+    bench.press("esc", "a");
+    assertThat(bench.shown())
+        .contains("typed, not entered: a lot that came")
+        .contains("ctrl-x throws away");
+    assertThat(bench.press("d", "n").shown()).contains("silver March");
+    assertThat(bench.press("ctrl-x", "n").shown()).doesNotContain("silver March");
+  }
+
+  @Test
+  void only_what_was_typed_of_her_bench_waits_not_what_stood_there() {
+    Apprentice bench = Apprentice.atTheTray().press("o", "n").type("Anna");
+    assertThat(bench.asked())
+        .last()
+        .isInstanceOfSatisfying(
+            Effect.KeepDraft.class, draft -> assertThat(draft.texts()).hasSize(1));
+    assertThat(bench.press("esc", "n").shown()).contains("Anna");
+  }
+
+  @Test
+  void what_is_entered_waits_no_more() {
+    Apprentice bench = typed().press("ctrl-k").opens(List.of());
+    assertThat(bench.asked()).contains(new Effect.DropDraft(Effect.NO_JOB, "new-job"));
+    assertThat(bench.press("esc").shown()).doesNotContain("typed, not entered");
+  }
+}
