@@ -15,16 +15,19 @@ import java.util.stream.Collectors;
  * @param questions what a student can be asked of it as a whole
  * @param pictures names of drawings that show it
  * @param suits the jobs it is meant for; empty if for all
+ * @param linkAdds what a link adds where that is not its inside; empty where it is
  */
 public record RoutineDetail(
     Optional<Level> level,
     Map<PieceKind, PieceDetail> kinds,
     List<StudyQuestion> questions,
     List<String> pictures,
-    Optional<Suits> suits) {
+    Optional<Suits> suits,
+    Optional<LinkAdds> linkAdds) {
   /** Nothing of all that. */
   public static final RoutineDetail NONE =
-      new RoutineDetail(Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty());
+      new RoutineDetail(
+          Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
 
   public RoutineDetail {
     kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));
