@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -33,6 +34,16 @@ public record RoutineDetail(
     kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));
     questions = List.copyOf(questions);
     pictures = List.copyOf(pictures);
+  }
+
+  /**
+   * What a link adds where that is not its inside; not of a job that the routine does not suit:
+   * there round links that no routine was chosen for may simply hang in each other.
+   *
+   * @param met whether a job is one of those
+   */
+  public Optional<LinkAdds> adding(Predicate<When> met) {
+    return linkAdds.filter(adds -> suits.map(Suits::when).filter(met.negate()).isEmpty());
   }
 
   /** What one repeat of the chain takes: "2 links + 2 round rings"; empty if it is not said. */

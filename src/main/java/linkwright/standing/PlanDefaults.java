@@ -108,20 +108,11 @@ public final class PlanDefaults {
     return taken;
   }
 
-  /**
-   * What a link adds by its routine; not in a metal that the routine does not suit: there round
-   * links that no routine was chosen for may simply hang in each other.
-   */
   private static Optional<Woven> woven(
       Map<String, String> texts, Optional<Routine> routine, Handbook handbook) {
     return routine
         .filter(known -> blank(texts, WishKeys.LINK_INSIDE))
-        .filter(
-            known ->
-                known.detail().suits().stream()
-                    .allMatch(
-                        suits -> JobTraits.of(texts, handbook.reference()).meet(suits.when())))
-        .flatMap(known -> known.detail().linkAdds())
+        .flatMap(known -> known.detail().adding(JobTraits.of(texts, handbook.reference())::meet))
         .map(adds -> new Woven(adds.ofInside(), adds.ofWire(), adds.off()));
   }
 
