@@ -8,7 +8,9 @@ import linkwright.files.yaml.Values;
 import linkwright.files.yaml.YamlFields;
 import linkwright.quantity.Length;
 import linkwright.quantity.Read;
+import linkwright.quantity.Share;
 import linkwright.routine.Level;
+import linkwright.routine.LinkAdds;
 import linkwright.routine.Loop;
 import linkwright.routine.PieceDetail;
 import linkwright.routine.PieceKind;
@@ -40,7 +42,8 @@ final class DetailYaml {
         kinds,
         questions(from),
         from.list("pictures", Values::id),
-        from.group("suits", "the jobs it suits").map(DetailYaml::suits));
+        from.group("suits", "the jobs it suits").map(DetailYaml::suits),
+        from.group("link-adds", "what a link adds").map(DetailYaml::linkAdds));
   }
 
   static StepDetail ofStep(YamlFields from) {
@@ -71,6 +74,28 @@ final class DetailYaml {
               return when;
             })
         .orElse(When.ALWAYS);
+  }
+
+  private static LinkAdds linkAdds(YamlFields from) {
+    LinkAdds adds =
+        new LinkAdds(
+            from.optional("inside", Values::number).orElse(0.0),
+            from.optional("wire", Values::number).orElse(0.0),
+            from.value("doubt", DetailYaml::doubt, 1.0));
+    if (from.sound() && !(adds.ofInside() > 0 || adds.ofWire() > 0)) {
+      from.wrong("inside", "So a link adds nothing.", "Write inside: 0.8, or wire: 1, or both.");
+    }
+    return adds;
+  }
+
+  private static Read<Double> doubt(String text) {
+    return Share.read(text)
+        .map(Share::value)
+        .flatMap(
+            share ->
+                share > 0 && share < 1
+                    ? Read.good(share)
+                    : Read.bad("A doubt lies above 0 % and below 100 %, such as 10 %."));
   }
 
   private static Suits suits(YamlFields from) {

@@ -195,7 +195,8 @@ final class NextBlank {
     double to = high.blankMm();
     double below = low.size().lengthMm() - wish.lengthMm();
     double above = high.size().lengthMm() - wish.lengthMm();
-    Choice best = -below < above ? low : high;
+    // Where the blank changes nothing both are right, and the shorter is the one that closes.
+    Choice best = -below <= above ? low : high;
     int side = 0;
     for (int i = 0; i < 60 && Math.abs(best.size().lengthMm() - wish.lengthMm()) > NEAR_MM; i++) {
       double blankMm =

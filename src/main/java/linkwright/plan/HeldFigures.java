@@ -28,6 +28,9 @@ public final class HeldFigures {
   private static final String FORMER = " former ";
   private static final String BENDS = " bends";
 
+  /** The name of what a link adds by its routine, where it is folded or turned. */
+  public static final String LINK_ADDS = "link adds";
+
   private HeldFigures() {}
 
   /** What the reference files and patterns say now of what a wish names. */
@@ -132,6 +135,10 @@ public final class HeldFigures {
 
   static double claspG(Clasp clasp, Map<String, String> texts) {
     return number(texts, clasp.id() + CLASP_MASS).orElse(clasp.massG());
+  }
+
+  static Optional<Woven> woven(Map<String, String> texts) {
+    return Woven.read(texts.getOrDefault(LINK_ADDS, ""));
   }
 
   /** The pattern with the formers and the bends that are held of it. */

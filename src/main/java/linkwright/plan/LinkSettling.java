@@ -91,7 +91,14 @@ final class LinkSettling {
               return formed.isGood() || measuredInside().isPresent()
                   ? Read.good(settled(pattern, blank, formed.found()))
                   : formed.map(any -> settled(pattern, blank, Optional.of(any)));
-            });
+            })
+        .flatMap(
+            link ->
+                link.insideMm() > 0 || woven().isEmpty()
+                    ? Read.good(link)
+                    : Read.bad(
+                        "So small a ring cannot be folded round its neighbours: take a larger one,"
+                            + " or thinner wire."));
   }
 
   private Read<Blank> blank(Pattern pattern) {
@@ -198,7 +205,7 @@ final class LinkSettling {
         inside.from(),
         inside.from() == FigureSource.MEASURED || inside.from() == FigureSource.HERS
             ? commonMm(piece)
-            : spread.commonMm(),
+            : Math.hypot(spread.commonMm(), inside.mm() * woven().map(Woven::off).orElse(0.0)),
         piece,
         formed,
         blank.proposal(),
@@ -220,11 +227,22 @@ final class LinkSettling {
     if (measured) {
       double ends =
           formed.map(link -> link.lengthMm() - link.insideLengthMm()).orElse(2 * wish.wireMm());
-      return new Inside(lengthMm.orElseThrow() - ends, FigureSource.MEASURED);
+      double inside = lengthMm.orElseThrow() - ends;
+      return woven()
+          .map(woven -> new Inside(woven.addsMm(inside, wish.wireMm()), reckoned()))
+          .orElseGet(() -> new Inside(inside, FigureSource.MEASURED));
     }
-    return wish.link().insideMm().isPresent()
-        ? new Inside(wish.link().insideMm().getAsDouble(), FigureSource.HERS)
-        : new Inside(formed.orElseThrow().insideLengthMm(), reckoned());
+    if (wish.link().insideMm().isPresent()) {
+      return new Inside(wish.link().insideMm().getAsDouble(), FigureSource.HERS);
+    }
+    double inside = formed.orElseThrow().insideLengthMm();
+    return new Inside(
+        woven().map(woven -> woven.addsMm(inside, wish.wireMm())).orElse(inside), reckoned());
+  }
+
+  /** What a link adds by its routine; not where she says herself what it adds. */
+  private Optional<Woven> woven() {
+    return wish.link().woven().filter(known -> wish.link().insideMm().isEmpty());
   }
 
   private OptionalDouble insideKnown() {

@@ -109,8 +109,8 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
               || Yield.cut(1, 0, 0, loss, confidence) instanceof BlanksToCut.Blanks,
           "At a usual loss of "
               + Decimals.percent(loss, 1)
-              + " no number of blanks gives the chance wished: find out first why so many are scrapped,"
-              + " or give a lower one.");
+              + " no number of blanks gives the chance wished: find out first why so many are"
+              + " scrapped, or give a lower one.");
       StockReading stock = new StockReading(typed, metal);
       List<Double> lengths = stock.lengths(WishKeys.STOCK, wire);
       Optional<List<Double>> ringLengths = ringStock(stock, wire, ringWire, ring);
@@ -174,7 +174,13 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   ? "Give the former, such as ring=4 mm; or the link's length, or its blank."
                   : "Give the blank, such as 38 mm; or the link's length, and the blank is found.");
       return new WishedLink(
-          pattern, blank, formers, length, size(WishKeys.LINK_WIDTH), size(WishKeys.LINK_INSIDE));
+          pattern,
+          blank,
+          formers,
+          length,
+          size(WishKeys.LINK_WIDTH),
+          size(WishKeys.LINK_INSIDE),
+          HeldFigures.woven(typed.texts()));
     }
 
     private Read<WishedRepeat> repeat(String text) {

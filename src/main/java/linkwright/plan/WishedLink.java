@@ -17,6 +17,7 @@ import linkwright.link.Pattern;
  * @param lengthMm length wished or measured, mm
  * @param widthMm width wished or measured, mm
  * @param insideMm what the link adds along the pull, if it was measured, mm
+ * @param woven what it adds by its routine where it is folded or turned; empty where its inside
  */
 public record WishedLink(
     Optional<Pattern> pattern,
@@ -24,7 +25,8 @@ public record WishedLink(
     Map<String, Double> formersMm,
     OptionalDouble lengthMm,
     OptionalDouble widthMm,
-    OptionalDouble insideMm) {
+    OptionalDouble insideMm,
+    Optional<Woven> woven) {
   public WishedLink {
     formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
   }

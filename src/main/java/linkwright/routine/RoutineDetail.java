@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -15,21 +16,34 @@ import java.util.stream.Collectors;
  * @param questions what a student can be asked of it as a whole
  * @param pictures names of drawings that show it
  * @param suits the jobs it is meant for; empty if for all
+ * @param linkAdds what a link adds where that is not its inside; empty where it is
  */
 public record RoutineDetail(
     Optional<Level> level,
     Map<PieceKind, PieceDetail> kinds,
     List<StudyQuestion> questions,
     List<String> pictures,
-    Optional<Suits> suits) {
+    Optional<Suits> suits,
+    Optional<LinkAdds> linkAdds) {
   /** Nothing of all that. */
   public static final RoutineDetail NONE =
-      new RoutineDetail(Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty());
+      new RoutineDetail(
+          Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
 
   public RoutineDetail {
     kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));
     questions = List.copyOf(questions);
     pictures = List.copyOf(pictures);
+  }
+
+  /**
+   * What a link adds where that is not its inside; not of a job that the routine does not suit:
+   * there round links that no routine was chosen for may simply hang in each other.
+   *
+   * @param met whether a job is one of those
+   */
+  public Optional<LinkAdds> adding(Predicate<When> met) {
+    return linkAdds.filter(adds -> suits.map(Suits::when).filter(met.negate()).isEmpty());
   }
 
   /** What one repeat of the chain takes: "2 links + 2 round rings"; empty if it is not said. */

@@ -50,7 +50,8 @@ final class ShownChecks {
                             "tools",
                             "Step %s lays out what no list of tools has: %s"
                                 .formatted(step.id(), wrong),
-                            "Add it to a tools list of your own: - tool: %s.".formatted(name))));
+                            "Add it under tools in a file of your own in shared: - tool: %s."
+                                .formatted(name))));
       }
     }
     return findings;

@@ -123,6 +123,13 @@ final class KeyGroup {
     return number;
   }
 
+  /** A number, below 0 too. */
+  static Map<String, Object> number() {
+    Map<String, Object> number = of(TYPE, List.of("number", "string"));
+    number.put("pattern", "^[-+0-9]");
+    return number;
+  }
+
   static Map<String, Object> list(Map<String, Object> item) {
     Map<String, Object> list = of(TYPE, "array");
     list.put("items", item);

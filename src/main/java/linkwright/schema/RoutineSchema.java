@@ -4,6 +4,7 @@ import static linkwright.schema.KeyGroup.flag;
 import static linkwright.schema.KeyGroup.id;
 import static linkwright.schema.KeyGroup.list;
 import static linkwright.schema.KeyGroup.named;
+import static linkwright.schema.KeyGroup.number;
 import static linkwright.schema.KeyGroup.oneOrMore;
 import static linkwright.schema.KeyGroup.text;
 import static linkwright.schema.KeyGroup.whole;
@@ -44,6 +45,13 @@ final class RoutineSchema {
         .some("questions", questions())
         .some("pictures", list(id()))
         .some("suits", conditions().needed("otherwise", text()).group())
+        .some(
+            "link-adds",
+            new KeyGroup()
+                .some("inside", number())
+                .some("wire", number())
+                .needed("doubt", text("A share: 10 %."))
+                .group())
         .needed("steps", list(step()))
         .file("routine", "A routine: the ordered steps for a kind of chain");
   }

@@ -13,6 +13,7 @@ import linkwright.plan.HeldFigures;
 import linkwright.plan.NamedFormers;
 import linkwright.plan.UsualFigures;
 import linkwright.plan.WishKeys;
+import linkwright.plan.Woven;
 import linkwright.quantity.Decimals;
 import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
@@ -98,9 +99,21 @@ public final class PlanDefaults {
     usual(taken, texts, WishKeys.COIL_TAIL, Decimals.upTo(UsualFigures.COIL_TAIL_MM, 3) + " mm");
     usual(taken, texts, WishKeys.CONFIDENCE, Decimals.upTo(100 * UsualFigures.CHANCE, 1) + " %");
     HeldFormers.put(taken, texts, handbook);
+    woven(texts, routine, handbook)
+        .ifPresent(
+            woven ->
+                taken.put(HeldFigures.LINK_ADDS, new Sourced(woven.held(), Sourced.Source.USUAL)));
     HeldFigures.of(texts, handbook.reference(), handbook.patterns())
         .forEach((key, value) -> taken.put(key, new Sourced(value, Sourced.Source.USUAL)));
     return taken;
+  }
+
+  private static Optional<Woven> woven(
+      Map<String, String> texts, Optional<Routine> routine, Handbook handbook) {
+    return routine
+        .filter(known -> blank(texts, WishKeys.LINK_INSIDE))
+        .flatMap(known -> known.detail().adding(JobTraits.of(texts, handbook.reference())::meet))
+        .map(adds -> new Woven(adds.ofInside(), adds.ofWire(), adds.off()));
   }
 
   /** The share of links lost that a new plan by that routine is reckoned with. */

@@ -188,7 +188,7 @@ class PlanCommandTest {
 
     /** A folded loop adds some six tenths of its inside: the whole of it is a third too much. */
     @Test
-    void says_how_much_a_folded_link_adds_until_that_is_entered() {
+    void reckons_what_a_folded_link_adds_and_says_so_until_that_is_entered() {
       String loops =
           """
           format: 1
@@ -199,7 +199,7 @@ class PlanCommandTest {
           """;
       assertThat(plan(loops.formatted(""))).isZero();
       assertThat(line.out().replaceAll("\\s+", " "))
-          .contains("as link inside enter six tenths of the ring's inside")
+          .contains("Link inside: 7.31 mm, reckoned", "some six tenths of the ring's inside")
           .doesNotContain("Solder has to be");
       assertThat(plan(loops.formatted(", inside-length: 6.6 mm"))).isZero();
       assertThat(line.out().replaceAll("\\s+", " ")).doesNotContain("six tenths");

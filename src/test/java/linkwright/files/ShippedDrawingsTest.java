@@ -154,4 +154,29 @@ class ShippedDrawingsTest {
     }
     assertThat(taken).as("tools that texts name").isPositive();
   }
+
+  /** Solder runs on fluxed metal alone, at the last joint as at the first. */
+  @Test
+  void whoever_solders_a_joint_is_told_to_flux_and_has_it_laid_out() {
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    !step.detail().solder().isEmpty()
+                        && !(step.doText().toLowerCase(Locale.ROOT).contains("flux")
+                            && step.detail().tools().contains("flux and brush"))))
+        .isEmpty();
+  }
+
+  /** Wet shot gets into a clasp, and its spring rusts: it is hung when the chain is tumbled. */
+  @Test
+  void a_clasp_is_hung_after_the_tumbling() {
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    step.does().contains(Hazard.TUMBLES)
+                        && step.doText().contains("clasp")
+                        && step.doText().lastIndexOf("clasp")
+                            < step.doText().toLowerCase(Locale.ROOT).lastIndexOf("tumble")))
+        .isEmpty();
+  }
 }

@@ -2,6 +2,13 @@ package linkwright.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Map;
+import linkwright.fit.Fit;
+import linkwright.fit.LinkSize;
+import linkwright.fit.Maker;
+import linkwright.link.Forming;
+import linkwright.link.Pattern;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -40,5 +47,23 @@ class RoundBlankTest {
     Plan agrees =
         round().with(WishKeys.LINK_BLANK, "21.8 mm").with(WishKeys.LINK_LENGTH, "7.9 mm").plan();
     assertThat(agrees.remarks()).noneMatch(said -> said.contains("wished"));
+  }
+
+  /** A ring is as long over its mandrel whatever the blank: it takes what goes round, no more. */
+  @Test
+  void of_a_size_that_its_mandrel_gives_whatever_the_blank_is_the_shortest() {
+    Pattern ring =
+        Wishes.PATTERNS.stream()
+            .filter(each -> each.id().equals("round"))
+            .findFirst()
+            .orElseThrow();
+    Map<String, List<Double>> mandrel = Map.of("ring", List.of(2.8));
+    Maker maker = Maker.unknown(0.002);
+    double size =
+        Forming.form(ring, 1, 14, Map.of("ring", 2.8), maker.bending()).orThrow().lengthMm();
+    double blankMm =
+        Fit.next(ring, 1, maker, new LinkSize(size, size), mandrel, 0.1).orThrow().blankMm();
+    // 2.8 mm and the wire, and what it springs back.
+    assertThat(blankMm).isBetween(3.8 * Math.PI, 4 * Math.PI);
   }
 }
