@@ -75,9 +75,6 @@ final class WeighContent {
     if (closing.unaccountedG().isPresent()) {
       line(lines, "not accounted", "", units.mass(closing.unaccountedG().getAsDouble()));
     }
-    plan.map(known -> PiecesOver.massG(known, job.state()))
-        .filter(grams -> grams > 0)
-        .ifPresent(grams -> line(lines, "pieces over", "", units.mass(grams)));
     List<Table.Column> columns =
         List.of(
             Table.Column.words(""),
@@ -147,6 +144,13 @@ final class WeighContent {
       NextTime.of(job, model.settings().units())
           .forEach(sentence -> parts.add(Prose.says("Next time: " + sentence)));
     }
+    job.standing()
+        .counted()
+        .plan()
+        .map(plan -> PiecesOver.massG(plan, job.state()))
+        .filter(grams -> grams > 0)
+        .map(model.settings().units()::mass)
+        .ifPresent(mass -> parts.add(Prose.says("Pieces over weigh " + mass + ": not lost.")));
     HoursForm.said(model).ifPresent(said -> parts.add(Prose.aside(said)));
     TypedBefore.offer(model).ifPresent(parts::add);
     JobCard card = job.state().card();
