@@ -57,4 +57,18 @@ class AccountsTest {
     assertThat(prices.of(PriceList.MARGIN)).isZero();
     assertThat(PriceList.NAMES).doesNotHaveDuplicates().contains(PriceList.HOUR, PriceList.TAX);
   }
+
+  @Test
+  void figures_of_a_closing_stay_until_the_job_is_opened_again() {
+    Fact closed = new Fact.JobClosed("", Map.of(Accounts.METAL_OUT_G, 14.5));
+    assertThat(accounts(closed).figures()).containsEntry("metal_out_g", 14.5);
+    assertThat(accounts(closed, new Fact.Noted("sold")).figures()).hasSize(1);
+    assertThat(accounts(closed, new Fact.JobReopened("a link came loose")).figures()).isEmpty();
+  }
+
+  @Test
+  void a_share_is_told_from_an_amount_of_money() {
+    assertThat(PriceList.NAMES.stream().filter(PriceList::isShare))
+        .containsExactlyInAnyOrder("scrap-credit", "filings-credit", "overhead", "margin", "tax");
+  }
 }

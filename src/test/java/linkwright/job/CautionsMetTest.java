@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CautionsMetTest {
   private static final Instant MORNING = Instant.parse("2026-03-02T08:00:00Z");
@@ -86,5 +88,47 @@ class CautionsMetTest {
     assertThat(one.and(other).comesWhole("Anna", "torch", "a", later)).isFalse();
     assertThat(other.and(one).comesWhole("Anna", "torch", "a", later)).isFalse();
     assertThat(one.comesWhole("Anna", "torch", "a", later)).isTrue();
+  }
+
+  @Test
+  void of_two_books_the_later_whole_card_and_the_later_text_count() {
+    met("Anna", CautionMet.WHOLE, "a", 20).met("Anna", CautionMet.LINE, "a", 95);
+    CautionsMet one = told();
+    book.clear();
+    met("Anna", CautionMet.WHOLE, "older", 0);
+    CautionsMet other = told();
+    Instant later = MORNING.plus(Duration.ofDays(100));
+    for (CautionsMet both : List.of(one.and(other), other.and(one))) {
+      assertThat(both.comesWhole("Anna", "torch", "a", later)).isFalse();
+      assertThat(both.comesWhole("Anna", "torch", "older", later)).isTrue();
+    }
+  }
+
+  /** Only the two weeks without it bring it back: she was shown this text within 90 days. */
+  @ParameterizedTest
+  @CsvSource({"a, 15, true", "a, 90, true", "a, 91, false", "b, 15, false"})
+  void it_is_read_again_where_its_text_is_the_same_and_was_shown_lately(
+      String digest, int day, boolean again) {
+    met("Anna", CautionMet.WHOLE, "a", 0);
+    Instant now = MORNING.plus(Duration.ofDays(day));
+    assertThat(told().isReread("Anna", "torch", digest, now)).isEqualTo(again);
+    assertThat(told().isReread("Berta", "torch", digest, now)).isFalse();
+    assertThat(told().isReread("Anna", "pickle", digest, now)).isFalse();
+  }
+
+  @Test
+  void what_was_never_shown_whole_is_not_read_again() {
+    met("Anna", CautionMet.LINE, "a", 0);
+    assertThat(told().isReread("Anna", "torch", "a", MORNING)).isFalse();
+  }
+
+  @Test
+  void within_twelve_hours_another_line_would_say_nothing_new() {
+    met("Anna", CautionMet.LINE, "a", 0);
+    Instant evening = MORNING.plus(Duration.ofHours(12));
+    assertThat(told().lately("Anna", "torch", evening.minusSeconds(1))).isTrue();
+    assertThat(told().lately("Anna", "torch", evening)).isFalse();
+    assertThat(told().lately("Berta", "torch", MORNING)).isFalse();
+    assertThat(told().lately("Anna", "pickle", MORNING)).isFalse();
   }
 }

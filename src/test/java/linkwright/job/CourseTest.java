@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.Set;
+import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import linkwright.routine.StepId;
 import linkwright.routine.WaitId;
 import org.junit.jupiter.api.Nested;
@@ -114,5 +116,42 @@ class CourseTest {
     void a_remark_changes_nothing_of_it() {
       assertThat(course(open, closed, new Fact.Noted("sold"))).isEqualTo(course(open, closed));
     }
+  }
+
+  @Nested
+  class Passed {
+    private final StepId anneal = new StepId("anneal");
+    private final StepId form = new StepId("form");
+    private final Fact skipped = new BenchFact.StepSkipped(anneal, "wire is soft");
+    private final Fact also = new BenchFact.StepSkipped(form, "bought jump rings");
+
+    @Test
+    void a_step_that_was_skipped_says_why() {
+      assertThat(course(skipped, also).passed())
+          .isEqualTo(Map.of(anneal, "wire is soft", form, "bought jump rings"));
+    }
+
+    @Test
+    void what_was_worked_at_after_all_is_passed_no_more() {
+      assertThat(course(skipped, also, new Fact.StepDone(anneal)).passed())
+          .isEqualTo(Map.of(form, "bought jump rings"));
+      Fact through = new Fact.PiecesThrough(Map.of(PieceKind.LINK, 1), Stage.FORMED, false, form);
+      assertThat(course(skipped, also, through).passed()).isEqualTo(Map.of(anneal, "wire is soft"));
+    }
+  }
+
+  @Test
+  void of_two_steps_the_one_done_last_was_done_since_the_other() {
+    StepId anneal = new StepId("anneal");
+    StepId draw = new StepId("draw");
+    Course course = course(new Fact.StepDone(anneal), new Fact.StepDone(draw));
+    assertThat(course.doneSince(draw, anneal)).isTrue();
+    assertThat(course.doneSince(anneal, draw)).isFalse();
+    assertThat(course.doneSince(draw, draw)).isFalse();
+    assertThat(course.doneSince(draw, new StepId("pickle"))).isTrue();
+    assertThat(course.doneSince(new StepId("pickle"), draw)).isFalse();
+    Course again =
+        course(new Fact.StepDone(anneal), new Fact.StepDone(draw), new Fact.StepDone(anneal));
+    assertThat(again.doneSince(anneal, draw)).isTrue();
   }
 }

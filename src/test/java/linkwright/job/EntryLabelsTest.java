@@ -3,6 +3,7 @@ package linkwright.job;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -25,5 +26,16 @@ class EntryLabelsTest {
 
   private static Entry entry(String device, int number) {
     return new Entry(number, Instant.EPOCH, device, new Fact.Noted("a note"));
+  }
+
+  @Test
+  void from_the_tenth_machine_of_one_name_on_they_are_numbered() {
+    List<Entry> entries = new ArrayList<>();
+    for (char last : "abcdefghjk".toCharArray()) {
+      entries.add(entry("vm-k7f3m2q" + last, 4));
+    }
+    EntryLabels labels = EntryLabels.of(entries);
+    assertThat(labels.of(entries.get(8).id())).isEqualTo("4 of the ninth vm");
+    assertThat(labels.of(entries.get(9).id())).isEqualTo("4 of vm number 10");
   }
 }

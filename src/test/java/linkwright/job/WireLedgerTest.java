@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import linkwright.routine.PieceKind;
+import linkwright.routine.StepId;
 import org.junit.jupiter.api.Test;
 
 class WireLedgerTest {
@@ -69,5 +70,55 @@ class WireLedgerTest {
     assertThat(ledger.discardedMm(new PieceKind("clasp"))).isZero();
     assertThat(ledger.usedMm(PieceKind.LINK)).isEqualTo(38);
     assertThat(ledger.addedMm(PieceKind.LINK)).containsExactly(412.0);
+  }
+
+  @Test
+  void wire_given_back_went_uncut_and_is_known_to_lie_in_the_drawer() {
+    WireLedger ledger =
+        ledger(
+            new Fact.WireDiscarded(PieceKind.LINK, 60, "kinked"),
+            returned(OptionalDouble.of(150)),
+            returned(OptionalDouble.of(25)),
+            returned(OptionalDouble.empty()));
+    assertThat(ledger.returnedMm(PieceKind.LINK)).isEqualTo(175);
+    assertThat(ledger.discardedMm(PieceKind.LINK)).isEqualTo(235);
+    assertThat(ledger.returnedMm(PieceKind.RING)).isZero();
+  }
+
+  private static Fact returned(OptionalDouble mm) {
+    return new LotFact.StockReturned("W1", PieceKind.LINK, mm, OptionalDouble.empty(), "");
+  }
+
+  /** What is left of a coil once other work is begun is its tail, and there is one of each coil. */
+  @Test
+  void a_coil_of_rings_is_left_with_the_next_other_work() {
+    Fact rings = new Fact.WireCut(PieceKind.RING, 5, 11);
+    Fact links = new Fact.WireCut(PieceKind.LINK, 1, 38);
+    Fact open = new Fact.StepOpened(new StepId("join"));
+    Fact done = new Fact.StepDone(new StepId("wind"));
+    assertThat(ledger(rings, rings).coils()).isZero();
+    assertThat(ledger(rings, rings).coiling()).isTrue();
+    assertThat(ledger(rings, rings, links).coils()).isEqualTo(1);
+    assertThat(ledger(rings, open, done, links).coils()).isEqualTo(1);
+    assertThat(ledger(rings, links, rings, done).coils()).isEqualTo(2);
+    assertThat(ledger(links, open, done).coils()).isZero();
+    assertThat(ledger(rings, new Fact.Noted("even turns")).coils()).isZero();
+  }
+
+  @Test
+  void test_pieces_are_counted_and_leave_the_coil() {
+    Fact tried =
+        new Fact.TestPieceTried(
+            0.9,
+            38,
+            Map.of(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            List.of("right"),
+            "");
+    WireLedger ledger = ledger(new Fact.WireCut(PieceKind.RING, 5, 11), tried, tried);
+    assertThat(ledger.tried()).isEqualTo(2);
+    assertThat(ledger.coiling()).isTrue();
   }
 }
