@@ -8,28 +8,26 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
-/** Pieces expected at each stage, and what no count of pieces can be. */
+/** What is lost of pieces at each stage, and what no count of pieces can be. */
 class OnTheWayTest {
   private static final StagePassed NOTHING_SEEN = new StagePassed(0, 0);
 
   /**
    * One in ten is usually lost, Beta(1, 9), half of it when judged: at the last stage Beta(0.5, 9),
-   * before it Beta(0.5, 9.5). Of 20 new ones and 5 that wait 0.95 come through the first.
+   * before it Beta(0.5, 9.5). Of 20 new ones and 5 that wait 9 in 10 come good, of 3 that wait at
+   * the last stage 9 in 9.5.
    */
   @Test
-  void at_a_later_stage_what_waits_there_and_what_comes_through_to_it_is_worked() {
+  void who_has_only_the_last_stage_before_it_is_less_often_lost() {
     OnTheWay way = new OnTheWay(0.1, List.of(NOTHING_SEEN, NOTHING_SEEN), List.of(5, 3));
-    List<Double> worked = way.worked(20);
-    assertThat(worked).hasSize(2);
-    assertThat(worked.get(0)).isCloseTo(25, within(1e-9));
-    assertThat(worked.get(1)).isCloseTo(25 * 0.95 + 3, within(1e-9));
+    assertThat(way.loss(20).mean()).isCloseTo(1 - (25 * 0.9 + 3 / 9.5 * 9) / 28, within(1e-9));
   }
 
   /** 30 of 30 came through the first: Beta(0.5, 39.5) is lost there, 1 in 80. */
   @Test
   void what_came_through_so_far_lets_more_be_expected() {
     OnTheWay way = new OnTheWay(0.1, List.of(new StagePassed(30, 0), NOTHING_SEEN), List.of(8, 0));
-    assertThat(way.worked(0).get(1)).isCloseTo(8 * 79.0 / 80, within(1e-9));
+    assertThat(way.loss(0).mean()).isCloseTo(1 - 79.0 / 80 * 9 / 9.5, within(1e-9));
   }
 
   @Test
