@@ -125,7 +125,9 @@ final class Workbench {
   }
 
   private static boolean tooSoon(String screen) {
-    return TOO_SOON.stream().anyMatch(screen::contains);
+    // The sentence may go on in another row.
+    String told = screen.replaceAll("\\s+", " ");
+    return TOO_SOON.stream().anyMatch(told::contains);
   }
 
   /** A press that would end something counts only when there was time to read it. */
