@@ -181,7 +181,10 @@ public record CountedPlan(
 
   /** What the chain would be with other pieces chosen. */
   Read<Plan> with(Trials trials, Handbook handbook) {
-    return planned(Followed.of(wish.orElseThrow(), trials, handbook), basis.orElseThrow());
+    ChainWish known = wish.orElseThrow();
+    return trials.chosen().filter(hung -> !Followed.tells(hung, known)).isPresent()
+        ? Read.bad("Rings and clasp alone are as long as that: hang it and measure it again.")
+        : planned(Followed.of(known, trials, handbook), basis.orElseThrow());
   }
 
   /** What to mind about it, in sentences with sizes in those units. */

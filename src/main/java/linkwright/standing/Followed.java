@@ -92,9 +92,8 @@ record Followed(
       Fact.TrialMeasured hung,
       Optional<ChainWish> wishThen) {
     Optional<WishedRing> tried = ringOf(hung, wish);
-    double rings = tried.map(ring -> hung.rings() * RingLength.insideLengthMm(ring)).orElse(0.0);
-    double each = (hung.hungMm() - hung.claspMm() - rings) / hung.links();
-    boolean known = each > 0 && each < Double.POSITIVE_INFINITY;
+    double each = linkAddsMm(hung, wish);
+    boolean known = tells(hung, wish);
     boolean alike = wish.repeat().others().isEmpty();
     Optional<MeasuredLink> link =
         known && alike ? Optional.of(sample.orElse(unmeasured()).hung(each, hung.links())) : sample;
@@ -108,6 +107,18 @@ record Followed(
         ? new Followed(
             wish, link, Map.of(), mean, wish.ring().map(ring -> new RingInstead(tried.get(), ring)))
         : new Followed(wish.withRing(tried.get()), link, Map.of(), mean, Optional.empty());
+  }
+
+  private static double linkAddsMm(Fact.TrialMeasured hung, ChainWish wish) {
+    double rings =
+        ringOf(hung, wish).map(ring -> hung.rings() * RingLength.insideLengthMm(ring)).orElse(0.0);
+    return (hung.hungMm() - hung.claspMm() - rings) / hung.links();
+  }
+
+  /** Whether a length says what a link adds: not one that its rings and clasp alone make up. */
+  static boolean tells(Fact.TrialMeasured hung, ChainWish wish) {
+    double each = linkAddsMm(hung, wish);
+    return each > 0 && each < Double.POSITIVE_INFINITY;
   }
 
   private static Optional<WishedRing> ringOf(Fact.TrialMeasured hung, ChainWish wish) {

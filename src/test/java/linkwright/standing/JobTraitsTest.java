@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.job.BenchFact;
+import linkwright.job.JobCard;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.quantity.UnitStyle;
@@ -14,6 +16,8 @@ import linkwright.routine.StepId;
 import linkwright.routine.When;
 import linkwright.standing.asked.Questions;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class JobTraitsTest {
   private static When when(String trait, String... words) {
@@ -82,5 +86,17 @@ class JobTraitsTest {
               UnitStyle.METRIC);
       assertThat(asked.containsKey(WishKeys.METAL)).as(metal).isEqualTo(metal.equals("sterling"));
     }
+  }
+
+  /** What the card says of a mark is a trait of the job; where it says nothing, none. */
+  @ParameterizedTest
+  @CsvSource({"hallmark, wanted", "none, none", "'', "})
+  void a_job_says_by_its_card_whether_it_is_to_have_a_mark(String said, String trait) {
+    JobBook book = JobBook.scroll(Wishes.common().texts());
+    book.enter(new BenchFact.CardSet(Map.of(JobCard.MARK, said)));
+    JobTraits traits = JobTraits.of(book.state(), JobBook.HANDBOOK.reference());
+    assertThat(traits.words().get("mark")).isEqualTo(trait);
+    assertThat(traits.words()).containsEntry("metal", "sterling");
+    assertThat(traits.wireMm()).hasValue(0.9);
   }
 }

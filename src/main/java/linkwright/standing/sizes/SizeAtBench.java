@@ -105,7 +105,7 @@ public final class SizeAtBench {
     }
     return begins()
         ? first(order, this::toCut).orElse(choices.get(choices.size() - 1))
-        : first(order, this::fresh).or(() -> first(order, this::again)).orElse(order.get(0));
+        : first(order, this::fresh).orElse(order.get(0));
   }
 
   private boolean followsTheChain() {
@@ -123,15 +123,7 @@ public final class SizeAtBench {
   }
 
   private boolean fresh(String size) {
-    return pile(size).waitingFor(stage) > 0 && !enough(size);
-  }
-
-  private boolean again(String size) {
-    return pile(size).redoAt(stage) > 0 && !enough(size);
-  }
-
-  private boolean enough(String size) {
-    return pile(size).chainHas(stage, left.orElseThrow().of(size).wanted());
+    return pile(size).waitingFor(stage) > 0;
   }
 
   /**
