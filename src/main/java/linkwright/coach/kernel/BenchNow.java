@@ -116,9 +116,10 @@ public record BenchNow(
     HeatTimes times = heats.seen(books, next, mind.moves(), now, steady, read);
     long seconds = handbook.own().fireWatchSeconds().orElse(AN_HOUR);
     Optional<Watch> runs =
-        (next.isOut() ? times.begin() : Optional.<HeatTimes.Noted>empty())
-            .map(begin -> watch(begin, seconds, times.isHeat(begin)))
-            .filter(run -> !HotWork.ended(books, run.from()));
+        (next.isOut()
+                ? times.begin(from -> HotWork.ended(books, from))
+                : Optional.<HeatTimes.Noted>empty())
+            .map(begin -> watch(begin, seconds, times.isHeat(begin)));
     return new BenchNow(device, others, next, runs, times, lookedAt, mind);
   }
 

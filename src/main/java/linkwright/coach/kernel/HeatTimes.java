@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import linkwright.job.ClockMoves;
 import linkwright.job.FlameWord;
@@ -117,13 +118,16 @@ record HeatTimes(
   }
 
   /**
-   * With what the fire watch begins: the last heat. A flame after which nothing is known to have
-   * been heated gives the statement that it is out, which is later than any heat.
+   * With what the fire watch begins: the last heat whose watch was not ended. A flame after which
+   * nothing is known to have been heated gives the statement that it is out, which is later than
+   * any heat. What was ended hides no other, however late a set clock makes it.
    */
-  Optional<Noted> begin() {
+  Optional<Noted> begin(Predicate<HotWork.From> ended) {
     Stream<Noted> statements =
         out.keySet().stream().filter(book -> !isHeatedSince(book)).map(out::get);
-    return Stream.concat(heats.values().stream(), statements).max(BY_STEADY);
+    return Stream.concat(heats.values().stream(), statements)
+        .filter(begin -> !ended.test(begin.from()))
+        .max(BY_STEADY);
   }
 
   /** Whether that is a heat, not a statement. */

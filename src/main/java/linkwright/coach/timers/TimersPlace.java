@@ -152,11 +152,20 @@ public final class TimersPlace implements Place {
                                 + " what is done goes on."))));
   }
 
-  /** It is entered in the book that holds what the watch began with. */
-  private static Turn endWatch(Model model, String why) {
-    Optional<HotWork.From> from = model.bench().watch().map(BenchNow.Watch::from);
+  /**
+   * It is entered in the book that holds what the watch began with, then in that of whatever it
+   * would run from otherwise: another machine, or this one started anew, may take that to be later.
+   */
+  private static Turn endWatch(Model model, TimersHeld screen, String why) {
+    Optional<HotWork.From> from =
+        model
+            .bench()
+            .watch()
+            .filter(watch -> !watch.run().rings(model.steady()))
+            .map(BenchNow.Watch::from);
+    Model ending = model.with(new TimersHeld(screen.at(), screen.form(), screen.turned(), why));
     return from.map(
-            began -> Turn.keepIn(model, began.book(), new BenchFact.WatchEnded(began.id(), why)))
+            began -> Turn.keepIn(ending, began.book(), new BenchFact.WatchEnded(began.id(), why)))
         .orElseGet(() -> Turn.to(model.told("No fire watch runs any more.")));
   }
 
@@ -167,7 +176,7 @@ public final class TimersPlace implements Place {
     }
     List<JobWait> timers = TimerWords.inOrder(model);
     if (at < timers.size() && timers.get(at).isWatch()) {
-      return endWatch(model, why);
+      return endWatch(model, (TimersHeld) model.held(), why);
     }
     if (at >= timers.size()) {
       return Turn.to(model.with(at(model, at)).told("That timer does not run any more."));
@@ -258,6 +267,9 @@ public final class TimersPlace implements Place {
   @Override
   public Turn settled(Model model) {
     TimersHeld screen = (TimersHeld) model.held();
+    if (!screen.watchEnds().isEmpty() && model.watch().isPresent()) {
+      return endWatch(model, screen, screen.watchEnds());
+    }
     Model next = model.with(at(model, screen.at()));
     return screen.form().map(form -> Drafting.entered(next, form)).orElse(Turn.to(next));
   }
