@@ -155,6 +155,10 @@ final class PlanCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     Standing standing = planned.get().standing();
+    if (into.isPresent() && planned.get().wish().isEmpty()) {
+      here.err().say(path + ": This job has no plan yet: there is nothing to write.");
+      return Exit.PROBLEMS;
+    }
     Optional<String> unwritten =
         into.flatMap(
             file ->

@@ -80,7 +80,7 @@ public final class PlanYaml {
         "fineness",
         FinenessWord.of(
             plan.wish().metal(),
-            plan.massChainG(),
+            standing.made().massG(plan.massChainG()),
             reference,
             UnitStyle.METRIC,
             standing.walked().map(Routine::takesSolder).orElse(true)));

@@ -16,8 +16,7 @@ import linkwright.routine.Stage;
  * @param lastSize stage → which size of link was taken or counted there last
  * @param hand what is in hand
  * @param lies where piles lie, in her own words
- * @param ringsAside rings of the trial length that is followed which the chain takes no more, since
- *     another ring was wished after it
+ * @param trial what became of the pieces of the trial length that is followed
  */
 public record Piles(
     Map<PieceKind, Pile> byPiece,
@@ -25,14 +24,14 @@ public record Piles(
     Map<Stage, String> lastSize,
     InHand hand,
     Map<PileSpot, String> lies,
-    int ringsAside) {
+    TrialPieces trial) {
   static final Piles NONE =
-      new Piles(Map.of(), LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of(), 0);
+      new Piles(Map.of(), LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of(), TrialPieces.NONE);
 
   static Piles of(Map<PieceKind, List<Stage>> stages) {
     Map<PieceKind, Pile> piles = new LinkedHashMap<>();
     stages.forEach((piece, order) -> piles.put(piece, Pile.empty(order)));
-    return new Piles(piles, LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of(), 0);
+    return new Piles(piles, LinkSizes.NONE, Map.of(), InHand.EMPTY, Map.of(), TrialPieces.NONE);
   }
 
   /** The pile of that kind of piece; an empty one without stages for a kind the job has not. */
@@ -54,7 +53,7 @@ public record Piles(
     }
     if (fact instanceof Fact.PiecesTaken taken) {
       InHand now = new InHand(taken.stage(), taken.pieces(), taken.redo(), taken.size());
-      return new Piles(byPiece, sizes, lastSize, now, lies, ringsAside)
+      return new Piles(byPiece, sizes, lastSize, now, lies, trial)
           .last(taken.stage(), taken.size());
     }
     if (fact instanceof Fact.PiecesThrough through) {
@@ -91,7 +90,7 @@ public record Piles(
       more.put(
           new PileSpot(placed.piece(), placed.stage(), placed.redo(), placed.size()),
           placed.place());
-      return new Piles(byPiece, sizes, lastSize, hand, Map.copyOf(more), ringsAside);
+      return new Piles(byPiece, sizes, lastSize, hand, Map.copyOf(more), trial);
     }
     return this;
   }
@@ -123,29 +122,91 @@ public record Piles(
    * After a trial length was chosen: its links and rings are part of the chain, finished but for
    * what is done to the whole of it.
    */
-  Piles hung(Fact.TrialMeasured trial, Map<String, Integer> of) {
-    Map<String, Integer> links = LinkSizes.of(PieceKind.LINK, trial.links(), of);
+  Piles hung(Fact.TrialMeasured length, Map<String, Integer> of) {
+    Map<String, Integer> links = LinkSizes.of(PieceKind.LINK, length.links(), of);
     return hung(PieceKind.LINK, links)
-        .hung(PieceKind.RING, LinkSizes.one(LinkSizes.UNSAID, trial.rings()));
+        .hung(PieceKind.RING, LinkSizes.one(LinkSizes.UNSAID, length.rings()))
+        .with(new TrialPieces(links, 0, Map.of()));
   }
 
-  /** After a wish for other rings than those that hung, or for those again after all. */
+  /**
+   * After a wish for other rings than those that hung, or for those again after all: the rings that
+   * hung are opened, and their links wait to be joined anew.
+   */
   Piles ringsSince(int hung, boolean others) {
     List<Stage> stages = of(PieceKind.RING).stages();
-    if ((others == ringsAside > 0) || stages.size() < 2) {
+    if ((others == ringsAside() > 0) || stages.size() < 2) {
       return this;
     }
     Stage stage = stages.get(stages.size() - 2);
     int there = Math.min(hung, of(PieceKind.RING).waitingFor(stages.get(stages.size() - 1)));
-    int moved = others ? -there : ringsAside;
+    int moved = others ? -there : ringsAside();
     Piles next = change(PieceKind.RING, Map.of(), said -> said, pile -> pile.placed(stage, moved));
-    return new Piles(
-        next.byPiece, next.sizes, next.lastSize, next.hand, next.lies, others ? there : 0);
+    return others
+        ? (there > 0 ? next.opened(there) : next)
+        : next.joinedAgain().with(new TrialPieces(trial.links(), 0, Map.of()));
+  }
+
+  /** Rings of the followed trial length that the chain takes no more. */
+  public int ringsAside() {
+    return trial.ringsAside();
+  }
+
+  /** Links that hang on rings which are to be opened before they are joined anew. */
+  public int toOpen() {
+    return Math.min(trial.linksOpened(), of(PieceKind.LINK).waitingFor(Stage.JOINED));
   }
 
   /** The same with no rings aside: those of an earlier trial length come back no more. */
   Piles noneAside() {
-    return new Piles(byPiece, sizes, lastSize, hand, lies, 0);
+    return with(new TrialPieces(trial.links(), 0, Map.of()));
+  }
+
+  private Piles with(TrialPieces other) {
+    return new Piles(byPiece, sizes, lastSize, hand, lies, other);
+  }
+
+  /** With so many rings opened the links that hung wait where links wait for the joining. */
+  private Piles opened(int rings) {
+    List<Stage> stages = of(PieceKind.LINK).stages();
+    if (stages.indexOf(Stage.JOINED) < 1) {
+      return with(new TrialPieces(trial.links(), rings, Map.of()));
+    }
+    Stage last = stages.get(stages.size() - 1);
+    Piles next = links(trial.links(), last, whereASampleStands(stages));
+    Map<String, Integer> aside = new LinkedHashMap<>();
+    next.linkPiles()
+        .forEach(
+            (size, pile) -> {
+              int went = of(PieceKind.LINK, size).waitingFor(last) - pile.waitingFor(last);
+              if (went > 0) {
+                aside.put(size, went);
+              }
+            });
+    return next.with(new TrialPieces(trial.links(), rings, Map.copyOf(aside)));
+  }
+
+  private Piles joinedAgain() {
+    List<Stage> stages = of(PieceKind.LINK).stages();
+    return trial.linksAside().isEmpty()
+        ? this
+        : links(trial.linksAside(), Stage.JOINED, stages.get(stages.size() - 2));
+  }
+
+  private Piles links(Map<String, Integer> counts, Stage waiting, Stage to) {
+    return go(
+        PieceKind.LINK,
+        counts,
+        waiting,
+        false,
+        (pile, count) -> {
+          int going = Math.min(count, pile.waitingFor(waiting));
+          return pile.taken(waiting, going, false).placed(to, going);
+        });
+  }
+
+  private Map<String, Pile> linkPiles() {
+    return sizes.piles().isEmpty() ? Map.of(LinkSizes.UNSAID, of(PieceKind.LINK)) : sizes.piles();
   }
 
   private Piles hung(PieceKind piece, Map<String, Integer> counts) {
@@ -201,7 +262,7 @@ public record Piles(
               }
             });
     InHand rest = left.isEmpty() ? InHand.EMPTY : new InHand(stage, left, hand.redo(), hand.size());
-    return new Piles(byPiece, sizes, lastSize, rest, lies, ringsAside);
+    return new Piles(byPiece, sizes, lastSize, rest, lies, trial);
   }
 
   private Piles last(Stage stage, String size) {
@@ -210,7 +271,7 @@ public record Piles(
     }
     Map<Stage, String> last = new LinkedHashMap<>(lastSize);
     last.put(stage, size);
-    return new Piles(byPiece, sizes, Map.copyOf(last), hand, lies, ringsAside);
+    return new Piles(byPiece, sizes, Map.copyOf(last), hand, lies, trial);
   }
 
   /** So many more of each size. */
@@ -249,11 +310,11 @@ public record Piles(
     Map<PieceKind, Pile> piles = new LinkedHashMap<>(byPiece);
     if (said.piles().isEmpty()) {
       piles.put(piece, alike.apply(of(piece)));
-      return new Piles(piles, sizes, lastSize, hand, lies, ringsAside);
+      return new Piles(piles, sizes, lastSize, hand, lies, trial);
     }
     LinkSizes next = bySize.apply(said);
     piles.put(piece, next.all());
-    return new Piles(piles, next, lastSize, hand, lies, ringsAside);
+    return new Piles(piles, next, lastSize, hand, lies, trial);
   }
 
   private static int sum(Map<String, Integer> counts) {

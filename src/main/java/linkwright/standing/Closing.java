@@ -87,7 +87,6 @@ public record Closing(
         new Planned(
             plan.massChainG(),
             plan.wish().claspG(),
-            plan.massSolderG(),
             plan.solderPlacedG(),
             trialMetalG(state, plan)),
         routine);
@@ -95,12 +94,11 @@ public record Closing(
 
   /** Closes the account of what was no chain: nothing in it was reckoned before it was weighed. */
   public static Closing of(JobState state, Optional<Routine> routine) {
-    return reckoned(state, new Planned(0, 0, 0, 0, 0), routine);
+    return reckoned(state, new Planned(0, 0, 0, 0), routine);
   }
 
-  /** Masses of the plan, g: the piece, its clasp, solder in its joints and placed, test pieces. */
-  private record Planned(
-      double pieceG, double claspG, double solderG, double placedG, double trialG) {}
+  /** Masses of the plan, g: the piece, its clasp, the solder that stays in it, test pieces. */
+  private record Planned(double pieceG, double claspG, double placedG, double trialG) {}
 
   private static Closing reckoned(JobState state, Planned planned, Optional<Routine> routine) {
     Accounts accounts = state.accounts();
@@ -112,7 +110,7 @@ public record Closing(
     double trialHours =
         routine.map(known -> trialSeconds(state, known)).orElse(0.0) / SECONDS_PER_HOUR;
     double chainMetal =
-        Math.max(0, in.chainG().orElse(planned.pieceG()) - planned.claspG() - planned.solderG());
+        Math.max(0, in.chainG().orElse(planned.pieceG()) - planned.claspG() - planned.placedG());
     double returned = in.wireReturnedG().orElse(0);
     double scrap = in.cleanScrapG().orElse(0) + in.solderedScrapG().orElse(0);
     double filings = in.filingsG().orElse(0) + in.sweepsG().orElse(0);

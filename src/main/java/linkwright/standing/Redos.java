@@ -47,6 +47,11 @@ record Redos(double perJoint, OptionalDouble expected) {
     return new Redos(wanted == 0 ? 0 : all / wanted, OptionalDouble.of(expected));
   }
 
+  /** Those still expected once a job is closed: where a routine says, none. */
+  OptionalDouble none() {
+    return expected.isPresent() ? OptionalDouble.of(0) : expected;
+  }
+
   /** What her books show of that kind; else what her bench says, else the routine's usual. */
   private static double usual(Routine routine, PieceKind kind, Handbook handbook) {
     double said = handbook.own().redo().orElse(routine.usualRedo());

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 import linkwright.hands.Fineness;
 import linkwright.hands.Hands;
+import linkwright.job.ChainMade;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
@@ -49,6 +50,7 @@ import linkwright.standing.stock.StockLeft;
  * @param walked the routine as it is walked here: see {@link Handbook#walked}
  * @param traits what a caution may be tied to
  * @param quote what the chain takes and costs, the first and again; empty without a plan of one
+ * @param made what is known once it is made
  */
 public record Standing(
     CountedPlan counted,
@@ -64,7 +66,8 @@ public record Standing(
     Map<String, String> since,
     Optional<Routine> walked,
     CardTraits traits,
-    Optional<Quote> quote) {
+    Optional<Quote> quote,
+    ChainMade made) {
   /** More pieces than anybody cuts: wire is no limit where it is not counted. */
   private static final int NO_LIMIT = 100_000;
 
@@ -224,9 +227,14 @@ public record Standing(
               }
             });
     counted.part().ifPresent(part -> pieces(left, each, part, state, handbook));
-    Optional<WireStand> wire = counted.plan().map(plan -> wire(plan, left, state, before));
+    ChainMade made = ChainMade.of(state);
+    Map<PieceKind, StillToDo> told = new LinkedHashMap<>(left);
+    if (made.closed()) {
+      told.replaceAll((piece, todo) -> todo.closed());
+    }
+    Optional<WireStand> wire = counted.plan().map(plan -> wire(plan, told, state, before));
     OptionalDouble chance =
-        wire.filter(WireStand::known).isPresent()
+        !made.closed() && wire.filter(WireStand::known).isPresent()
             ? OptionalDouble.of(
                 FinishChance.of(counted.plan().orElseThrow(), left, wire.orElseThrow()))
             : OptionalDouble.empty();
@@ -234,11 +242,7 @@ public record Standing(
     Redos redos = Redos.of(routine, state, left, handbook);
     Forecast toDo =
         hours(WorkAhead.of(left, state), state, routine, redos, handbook.hands(), counted);
-    Forecast forecast = state.course().closed() ? Forecast.NOTHING : toDo;
-    Map<PieceKind, StillToDo> told = new LinkedHashMap<>(left);
-    if (state.course().closed()) {
-      told.replaceAll((piece, todo) -> todo.closed());
-    }
+    Forecast forecast = made.closed() ? Forecast.NOTHING : toDo;
     return new Standing(
         counted,
         told,
@@ -248,7 +252,7 @@ public record Standing(
         chance,
         forecast,
         state.times().totalSeconds(),
-        redos.expected(),
+        made.closed() ? redos.none() : redos.expected(),
         JobPrices.beside(HeldFormers.used(taken, counted), state, handbook),
         PlanDefaults.since(state.course().wish(), state, handbook),
         routine,
@@ -258,7 +262,7 @@ public record Standing(
             .filter(any -> redos.expected().isPresent())
             .map(
                 plan ->
-                    state.course().closed()
+                    made.closed()
                         ? Quote.ofClosed(
                             plan,
                             left,
@@ -275,7 +279,8 @@ public record Standing(
                             redos.perJoint(),
                             routine.orElseThrow(),
                             state,
-                            handbook)));
+                            handbook)),
+        made);
   }
 
   /** The best cutting is sought anew only when what is on hand or to be cut has changed. */

@@ -31,7 +31,11 @@ public record TrialLength(
     List<TrialLength> rows = new ArrayList<>();
     for (Map.Entry<EntryId, Fact.TrialMeasured> each : trials.lengths().entrySet()) {
       boolean followed = trials.chosenLength().filter(each.getKey()::equals).isPresent();
-      Trials following = followed ? trials : trials.following(each.getKey(), state.course().wish());
+      // Its own rings, though others are wished since.
+      Trials following =
+          followed && standing.counted().instead().isEmpty()
+              ? trials
+              : trials.following(each.getKey(), state.course().wish());
       rows.add(
           wish.map(known -> standing.counted().with(following, handbook))
               .map(

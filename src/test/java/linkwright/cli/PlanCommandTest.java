@@ -45,6 +45,15 @@ class PlanCommandTest {
     return line.run(all);
   }
 
+  @Test
+  void of_a_job_without_a_plan_nothing_is_written() {
+    line.typing(List.of("quit"), "walk", "--plain", "--new", "Q");
+    Path into = folder.resolve("q-plan.yaml");
+    assertThat(line.run("plan", "q", "--into", into.toString())).isEqualTo(Exit.PROBLEMS);
+    assertThat(line.err()).contains("This job has no plan yet");
+    assertThat(into).doesNotExist();
+  }
+
   private static String with(String key, String value) {
     return PLAN.replaceFirst("(?m)^" + key + ":.*$", key + ": " + value);
   }

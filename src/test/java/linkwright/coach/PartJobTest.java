@@ -11,13 +11,16 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
+import linkwright.coach.plan.PlanContent;
 import linkwright.coach.round.RoundHeld;
 import linkwright.coach.tray.TrayWords;
 import linkwright.job.ClockMoves;
 import linkwright.job.Fact;
 import linkwright.job.Sourced;
+import linkwright.plain.PlainLines;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.WishKeys;
@@ -123,6 +126,20 @@ class PartJobTest {
     @Test
     void asks_rings_for_their_inside() {
       assertThat(asked(job("jump-rings"))).contains(WishKeys.RING_INSIDE);
+    }
+
+    @Test
+    void tells_how_many_blanks_are_cut_for_them() {
+      Bencher bench =
+          planned("jump-rings", Map.of(PartPlan.PIECES, "1", WishKeys.USUAL_LOSS, "95 %"));
+      int toCut = bench.job().standing().left().get(PieceKind.RING).toCutOrAsMany();
+      assertThat(toCut).isGreaterThan(1);
+      assertThat(
+              String.join(
+                  "\n",
+                  new PlainLines(Act::words)
+                      .of(PlanContent.comesTo(bench.job().standing(), bench.model()))))
+          .contains(toCut + " rings for 1");
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Links and rings of a trial length that is followed: part of the chain, but for its finish. */
 class PilesHungTest {
   private static final Stage FINISHED = new Stage("finished");
+  private static final Stage SOLDERED = new Stage("soldered");
   private static final Piles BEFORE =
       Piles.of(
           Map.of(
@@ -92,6 +93,54 @@ class PilesHungTest {
     Piles back = others.ringsSince(4, false);
     assertThat(back).isEqualTo(sixRings());
     assertThat(back.ringsSince(4, false)).isEqualTo(back);
+  }
+
+  @Test
+  void links_that_hung_on_rings_to_be_opened_wait_to_be_joined() {
+    Piles others = sixRings().ringsSince(4, true);
+    assertThat(others.of(PieceKind.LINK).standing()).isEqualTo(Map.of(SOLDERED, 3));
+    assertThat(others.toOpen()).isEqualTo(3);
+    Piles one = others.after(through(PieceKind.LINK, 1, Stage.JOINED));
+    assertThat(one.toOpen()).isEqualTo(2);
+    assertThat(one.ringsSince(4, false).of(PieceKind.LINK).standing())
+        .as("one was joined meanwhile, two are as they hung")
+        .isEqualTo(Map.of(Stage.JOINED, 3));
+    assertThat(others.noneAside().of(PieceKind.LINK).standing())
+        .as("another length hangs with other links")
+        .isEqualTo(Map.of(SOLDERED, 3));
+  }
+
+  @Test
+  void of_links_joined_since_only_those_that_hung_are_opened() {
+    Piles more =
+        sixRings()
+            .after(new Fact.WireCut(PieceKind.LINK, 2, 38))
+            .after(through(PieceKind.LINK, 2, SOLDERED))
+            .after(through(PieceKind.LINK, 2, Stage.JOINED));
+    assertThat(more.ringsSince(4, true).of(PieceKind.LINK).standing())
+        .isEqualTo(Map.of(SOLDERED, 3, Stage.JOINED, 2));
+  }
+
+  @Test
+  void each_size_that_hung_is_opened_by_itself() {
+    Piles hung = BEFORE.hung(trial(5, 4), Map.of("long", 2));
+    Piles others = hung.ringsSince(4, true);
+    assertThat(others.of(PieceKind.LINK, "long").standing()).isEqualTo(Map.of(SOLDERED, 2));
+    assertThat(others.of(PieceKind.LINK, LinkSizes.UNSAID).standing())
+        .isEqualTo(Map.of(SOLDERED, 3));
+    assertThat(others.ringsSince(4, false)).isEqualTo(hung);
+  }
+
+  @Test
+  void links_that_are_not_joined_by_themselves_stay_where_they_are() {
+    Piles plain =
+        Piles.of(
+            Map.of(
+                PieceKind.LINK, Stage.all(List.of("cut", "finished")),
+                PieceKind.RING, Stage.all(List.of("cut", "joined", "finished"))));
+    Piles hung = plain.hung(trial(3, 4), Map.of());
+    assertThat(hung.ringsSince(4, true).of(PieceKind.LINK)).isEqualTo(hung.of(PieceKind.LINK));
+    assertThat(hung.ringsSince(4, true).ringsSince(4, false)).isEqualTo(hung);
   }
 
   @Test

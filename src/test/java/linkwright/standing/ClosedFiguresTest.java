@@ -84,6 +84,28 @@ class ClosedFiguresTest {
   }
 
   @Test
+  void of_a_closed_job_nothing_is_to_be_cut_or_done_again() {
+    Standing open = weighed().standing();
+    assertThat(open.redos().orElseThrow()).isPositive();
+    assertThat(open.chance()).isPresent();
+    assertThat(open.wire().orElseThrow().toCut().none()).isFalse();
+    Standing closed = closed().standing();
+    assertThat(closed.redos().orElseThrow()).isZero();
+    assertThat(closed.chance()).isEmpty();
+    assertThat(closed.wire().orElseThrow().toCut().none()).isTrue();
+    assertThat(closed.wire().orElseThrow().missing().none()).isTrue();
+    assertThat(WireStand.overMm(closed.wire().orElseThrow().links())).isEqualTo(3000);
+  }
+
+  @Test
+  void the_mark_goes_by_what_the_scale_said() {
+    Standing open = JobBook.scroll(Wishes.common().texts()).standing();
+    assertThat(open.made().massG(9.4)).isEqualTo(9.4);
+    assertThat(weighed().standing().made().massG(9.4)).isEqualTo(9.2);
+    assertThat(closed().standing().made().massG(9.4)).isEqualTo(9.2);
+  }
+
+  @Test
   void the_price_stays_whatever_prices_are_set_later() {
     Closing before = closing(weighed(), JobBook.HANDBOOK);
     Fact dearer = new Fact.PricesSet(Map.of(PriceList.METAL_PER_G, 9.0), "EUR");

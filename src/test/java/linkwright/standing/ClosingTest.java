@@ -61,7 +61,7 @@ class ClosingTest {
   void what_was_weighed_out_and_did_not_come_back_is_told() {
     enter(new Fact.MetalWeighedOut(14, "wire")).enter(new Fact.MetalWeighedOut(2, "wire"));
     enter(weighedIn(9.4, 4.5, 0.8, 0.5, 0.6, 0.2));
-    double ownMetal = 9.4 - 0.9 - PLAN.massSolderG();
+    double ownMetal = 9.4 - 0.9 - PLAN.solderPlacedG();
     assertThat(closing().metalOutG()).isEqualTo(16);
     assertThat(closing().unaccountedG().orElseThrow())
         .isCloseTo(16 - (ownMetal + 4.5 + 1.3 + 0.8), EXACT);
@@ -71,7 +71,7 @@ class ClosingTest {
   void metal_out_is_what_is_in_the_chain_and_came_back_and_is_unaccounted_for() {
     enter(new Fact.MetalWeighedOut(15, "wire")).enter(weighedIn(9, 3, 1, 0.5, 0.7, 0.1));
     Closing closing = closing();
-    double chain = 9 - 0.9 - PLAN.massSolderG();
+    double chain = 9 - 0.9 - PLAN.solderPlacedG();
     assertThat(chain + 3 + 1.5 + 0.8 + closing.unaccountedG().orElseThrow())
         .isCloseTo(closing.metalOutG(), EXACT);
   }

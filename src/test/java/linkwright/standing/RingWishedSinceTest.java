@@ -10,6 +10,7 @@ import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
 import linkwright.plan.Wishes;
 import linkwright.routine.PieceKind;
+import linkwright.routine.Stage;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -48,6 +49,35 @@ class RingWishedSinceTest {
     book.enter(new Fact.PlanSet(OTHER));
     assertThat(good()).isZero();
     assertThat(rings(book.standing()).scrapped()).as("none was spoilt").isZero();
+  }
+
+  @Test
+  void leaves_their_links_good_and_to_be_joined() {
+    assertThat(waiting(Stage.JOINED)).isZero();
+    book.enter(new Fact.PlanSet(OTHER));
+    assertThat(waiting(Stage.JOINED)).isEqualTo(3);
+    assertThat(book.state().piles().toOpen()).isEqualTo(3);
+    assertThat(book.standing().left().get(PieceKind.LINK).good()).isEqualTo(3);
+    book.enter(new Fact.PlanSet(WISH));
+    assertThat(waiting(Stage.JOINED)).isZero();
+    assertThat(book.state().piles().toOpen()).isZero();
+  }
+
+  @Test
+  void leaves_what_the_trial_would_cut_to_as_it_was() {
+    double lengthMm = row().plan().orElseThrow().lengthMm();
+    book.enter(new Fact.PlanSet(OTHER));
+    assertThat(book.standing().counted().plan().orElseThrow().lengthMm()).isNotEqualTo(lengthMm);
+    assertThat(row().plan().orElseThrow().lengthMm()).isEqualTo(lengthMm);
+    assertThat(row().followed()).isTrue();
+  }
+
+  private int waiting(Stage stage) {
+    return book.state().piles().of(PieceKind.LINK).waitingFor(stage);
+  }
+
+  private TrialLength row() {
+    return TrialLength.of(book.standing(), book.state(), JobBook.HANDBOOK).get(0);
   }
 
   @Test

@@ -160,7 +160,9 @@ final class BenchPassing {
         .flatMap(
             plan ->
                 FinenessWord.inShort(
-                    plan.wish().metal(), plan.massChainG(), model.handbook().reference()))
+                    plan.wish().metal(),
+                    job.standing().made().massG(plan.massChainG()),
+                    model.handbook().reference()))
         .map(word -> "; by the rules the plan knows: " + word)
         .orElse("");
   }

@@ -67,9 +67,11 @@ final class NearestContent {
       parts.add(new Acts(choices));
       parts.add(
           Prose.aside(
-              JobWords.fill(
-                  "The key beside it plans the chain so; the plan before stays in the book.",
-                  model)));
+              job.standing().made().closed()
+                  ? "The job is closed: its plan stays as it is."
+                  : JobWords.fill(
+                      "The key beside it plans the chain so; the plan before stays in the book.",
+                      model)));
     }
     return new Content(TITLE, parts);
   }

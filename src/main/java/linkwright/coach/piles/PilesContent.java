@@ -41,6 +41,14 @@ final class PilesContent {
             Table.Column.words("lie in"));
     List<Part> parts = new ArrayList<>(List.of(new Table(columns, lines, held.at())));
     parts.add(Prose.says(chosen(model, piles.get(Math.min(held.at(), piles.size() - 1)))));
+    int toOpen = model.job().map(job -> job.state().piles().toOpen()).orElse(0);
+    if (toOpen > 0) {
+      parts.add(
+          Prose.stop(
+              (toOpen == 1 ? "1 link hangs" : toOpen + " links hang")
+                  + " on rings of the trial length that are to be opened: other rings are wished"
+                  + " since."));
+    }
     return new Content(TITLE, parts);
   }
 

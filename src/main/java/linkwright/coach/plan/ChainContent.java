@@ -54,8 +54,8 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
                             + units.length(ring.tried().insideMm())
                             + "; the rings wished since, of "
                             + units.length(ring.wished().insideMm())
-                            + ", are counted in their place, and those that hung are none of"
-                            + " them.")));
+                            + ", are counted in their place. Open those that hung: their links"
+                            + " are to be joined with these.")));
     if (!standing.since().isEmpty()) {
       parts.add(
           Prose.says(
@@ -69,7 +69,8 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
     SolderHeat.of(plan.wish().metal(), reference, units)
         .forEach(each -> parts.add(Prose.stop(words.show(each))));
     boolean solders = standing.walked().map(Routine::takesSolder).orElse(true);
-    FinenessWord.of(plan.wish().metal(), plan.massChainG(), reference, units, solders)
+    double massG = standing.made().massG(plan.massChainG());
+    FinenessWord.of(plan.wish().metal(), massG, reference, units, solders)
         .forEach(each -> parts.add(Prose.says(words.show(each))));
     parts.addAll(new ChainDetails(units, words, solders).of(standing, plan));
     return parts;
@@ -113,7 +114,7 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
                             "too tight: two wires need "
                                 + units.length(plan.leastRingInsideMm()))));
     rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
-    mark(rows, plan);
+    mark(rows, plan, standing.made().massG(plan.massChainG()));
     int remarks =
         standing.counted().remarks(units).size()
             + SolderHeat.of(plan.wish().metal(), reference, units).size();
@@ -135,8 +136,8 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
   }
 
   /** Where a fineness mark is needed; the sentences with the limits come after the figures. */
-  private void mark(List<Row> rows, Plan plan) {
-    FinenessWord.inShort(plan.wish().metal(), plan.massChainG(), reference)
+  private void mark(List<Row> rows, Plan plan, double massG) {
+    FinenessWord.inShort(plan.wish().metal(), massG, reference)
         .ifPresent(where -> rows.add(row("mark", where)));
   }
 
@@ -162,16 +163,9 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
           toCut("rings to cut", standing, PieceKind.RING, plan.allRingsToCut(), plan.allRings()));
     }
     rows.add(row("wire", PlanWire.all(plan, units)));
-    Optional<WireStand> known = standing.wire().filter(WireStand::known);
-    if (known.isEmpty()) {
-      rows.add(row("on hand", "not said"));
+    if (!standing.made().closed()) {
+      rows.add(toBuy(standing, plan));
     }
-    known.ifPresent(
-        wire ->
-            rows.add(
-                wire.shortMm() > 0
-                    ? row("wire to buy", toBuy(plan, wire)).with(Emphasis.TROUBLE)
-                    : row("wire to buy", "nothing")));
     standing
         .chance()
         .ifPresent(chance -> rows.add(row("will do", Decimals.percent(chance, 0) + " sure")));
@@ -187,7 +181,9 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
                             .from(hours.from().word())
                             .remark(thinWire(plan))
                         : row("hours spent", spent(hours.spentSeconds()))));
-    ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("redone", redos)));
+    if (!standing.made().closed()) {
+      ForecastWords.redos(standing).ifPresent(redos -> rows.add(row("redone", redos)));
+    }
     standing.quote().ifPresent(quote -> quoted(rows, quote));
   }
 
@@ -216,8 +212,18 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
         : "";
   }
 
-  private String toBuy(Plan plan, WireStand wire) {
-    return PlanWire.said(plan, wire.shortLinksMm(), wire.shortRingsMm(), units);
+  private Row toBuy(Standing standing, Plan plan) {
+    Optional<WireStand> known = standing.wire().filter(WireStand::known);
+    return known
+        .map(
+            wire ->
+                wire.shortMm() > 0
+                    ? row(
+                            "wire to buy",
+                            PlanWire.said(plan, wire.shortLinksMm(), wire.shortRingsMm(), units))
+                        .with(Emphasis.TROUBLE)
+                    : row("wire to buy", "nothing"))
+        .orElseGet(() -> row("on hand", "not said"));
   }
 
   /** What was spent is known: nothing is left to go, or the job is closed. */

@@ -47,7 +47,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     group(parts, "Wire to take:", wire(plan));
     standing
         .wire()
-        .filter(WireStand::known)
+        .filter(wire -> wire.known() && !standing.made().closed())
         .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(standing, plan, wire)));
     group(parts, "Taken where nothing was typed:", taken(standing));
     group(parts, "What it weighs:", mass(plan));

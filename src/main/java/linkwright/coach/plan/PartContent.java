@@ -2,6 +2,7 @@ package linkwright.coach.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -13,16 +14,21 @@ import linkwright.plan.PartPlan;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.TradeWords;
+import linkwright.standing.Standing;
 
 /** What is no chain: how many, and what its texts will be filled with. */
 final class PartContent {
   private PartContent() {}
 
-  static List<Part> of(PartPlan part, boolean formers, Model model) {
+  static List<Part> of(PartPlan part, Standing standing, boolean formers, Model model) {
     UnitStyle units = model.settings().units();
     TradeWords words = JobWords.tradeWords(model);
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of("wanted", Integer.toString(part.pieces())).with(Emphasis.MAIN));
+    String toCut = toCut(standing);
+    if (!toCut.isEmpty()) {
+      rows.add(Row.of("to cut", words.show(toCut)));
+    }
     part.wireMm().ifPresent(mm -> rows.add(Row.of("wire", units.wire(mm))));
     part.blankMm().ifPresent(mm -> rows.add(Row.of("blank", units.length(mm))));
     if (formers) {
@@ -40,5 +46,17 @@ final class PartContent {
             metal ->
                 metal.warnings().forEach(each -> parts.add(Prose.stop(SaidIn.units(each, units)))));
     return parts;
+  }
+
+  /** Blanks still to cut of each kind and the pieces they are for; empty where none are. */
+  private static String toCut(Standing standing) {
+    return standing.left().entrySet().stream()
+        .filter(kind -> kind.getValue().toCutOrAsMany() > 0)
+        .map(
+            kind ->
+                kind.getKey().counted(kind.getValue().toCutOrAsMany())
+                    + " for "
+                    + kind.getValue().more())
+        .collect(Collectors.joining(", "));
   }
 }

@@ -80,7 +80,7 @@ public final class PlanContent {
             part -> {
               boolean formers =
                   routine.map(known -> known.speaksOf(PlanFields.FORMER)).orElse(false);
-              parts.addAll(PartContent.of(part, formers, model));
+              parts.addAll(PartContent.of(part, standing, formers, model));
             });
     if (!counted.holds() && !counted.sentence().isEmpty()) {
       parts.add(Prose.stop(counted.sentence()));

@@ -34,7 +34,8 @@ final class TrialContent {
     Prose now = Prose.says(chainNow(job, units));
     return held.rows().isEmpty()
         ? Content.of(TITLE, now, Prose.says(howTo(job)))
-        : Content.of(TITLE, now, table(held, units));
+        : Content.of(
+            TITLE, now, table(held, job.standing().counted().instead().isPresent(), units));
   }
 
   private static String chainNow(OpenJob job, UnitStyle units) {
@@ -72,7 +73,12 @@ final class TrialContent {
         + " logs it.";
   }
 
-  private static Table table(TrialHeld held, UnitStyle units) {
+  /**
+   * The lengths.
+   *
+   * @param since whether another ring was wished after the one that is followed was hung
+   */
+  private static Table table(TrialHeld held, boolean since, UnitStyle units) {
     boolean rings = held.rows().stream().anyMatch(row -> row.trial().rings() > 0);
     List<Table.Column> columns = new ArrayList<>();
     columns.add(Table.Column.numbers(""));
@@ -87,12 +93,13 @@ final class TrialContent {
     columns.add(Table.Column.words(""));
     List<Table.Line> lines = new ArrayList<>();
     for (TrialLength row : held.rows()) {
-      lines.add(line(lines.size() + 1, row, rings, units));
+      lines.add(line(lines.size() + 1, row, rings, since, units));
     }
     return new Table(columns, lines, held.at());
   }
 
-  private static Table.Line line(int number, TrialLength row, boolean rings, UnitStyle units) {
+  private static Table.Line line(
+      int number, TrialLength row, boolean rings, boolean since, UnitStyle units) {
     Fact.TrialMeasured trial = row.trial();
     List<String> cells = new ArrayList<>();
     cells.add(Integer.toString(number));
@@ -109,13 +116,14 @@ final class TrialContent {
     cells.add(row.followed() ? "followed" : "");
     return new Table.Line(
         cells,
-        List.of(makes(row, units), Prose.aside(trial.note())),
+        List.of(makes(row, since, units), Prose.aside(trial.note())),
         row.followed() ? Emphasis.NOW : Emphasis.PLAIN);
   }
 
-  private static Prose makes(TrialLength row, UnitStyle units) {
+  private static Prose makes(TrialLength row, boolean since, UnitStyle units) {
+    String with = row.followed() && since ? "with the rings that hung, " : "";
     return row.plan()
-        .map(plan -> Prose.aside(makes(plan, units)))
+        .map(plan -> Prose.aside(with + makes(plan, units)))
         .orElseGet(() -> Prose.stop(row.problem()));
   }
 

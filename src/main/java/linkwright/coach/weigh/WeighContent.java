@@ -163,7 +163,6 @@ final class WeighContent {
   }
 
   private static List<String> fineness(Model model, OpenJob job) {
-    OptionalDouble weighed = job.state().accounts().weighedIn().chainG();
     return job.standing()
         .counted()
         .plan()
@@ -171,7 +170,7 @@ final class WeighContent {
             plan ->
                 FinenessWord.of(
                     plan.wish().metal(),
-                    weighed.orElse(plan.massChainG()),
+                    job.standing().made().massG(plan.massChainG()),
                     model.handbook().reference(),
                     model.settings().units(),
                     job.standing().walked().map(Routine::takesSolder).orElse(true)))

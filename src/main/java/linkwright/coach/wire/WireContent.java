@@ -35,7 +35,8 @@ final class WireContent {
       boolean chain = model.job().map(OpenJob::makesChain).orElse(true);
       return Content.of(TITLE, Prose.says(notCounted(chain)));
     }
-    WireWords words = new WireWords(held.stand().get(), plan.get(), units);
+    boolean closed = model.job().orElseThrow().standing().made().closed();
+    WireWords words = new WireWords(held.stand().get(), plan.get(), units, closed);
     List<Part> parts = new ArrayList<>();
     parts.add(new WireBars(units).of(held.stand().get(), plan.get()));
     parts.addAll(words.stands());

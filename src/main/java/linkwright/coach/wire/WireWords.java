@@ -10,14 +10,21 @@ import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 import linkwright.standing.WireStand;
 
-/** How the wire stands, in sentences: whether it will do, still to cut, on hand. */
-record WireWords(WireStand stand, Plan plan, UnitStyle units) {
+/**
+ * How the wire stands, in sentences: whether it will do, still to cut, on hand; of a closed job
+ * that nothing more is cut.
+ */
+record WireWords(WireStand stand, Plan plan, UnitStyle units, boolean closed) {
   List<Part> stands() {
     List<Part> parts = new ArrayList<>();
     boolean apart = stand.rings().isPresent();
     boolean willDo = stand.missing().none();
-    parts.add(willDo ? new Prose(Prose.Kind.MAIN, enough()) : Prose.stop(lacking()));
-    parts.add(Prose.says(toCut()));
+    if (closed) {
+      parts.add(new Prose(Prose.Kind.MAIN, "The job is closed: nothing more is cut for it."));
+    } else {
+      parts.add(willDo ? new Prose(Prose.Kind.MAIN, enough()) : Prose.stop(lacking()));
+      parts.add(Prose.says(toCut()));
+    }
     parts.add(Prose.says(sums(apart ? "Links: on hand " : "On hand ", stand.links())));
     stand.rings().ifPresent(bars -> parts.add(Prose.says(sums("Rings: on hand ", bars))));
     return parts;

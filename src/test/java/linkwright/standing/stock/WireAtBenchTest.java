@@ -133,7 +133,7 @@ class WireAtBenchTest {
     book.enter(new Fact.WireCut(PieceKind.LINK, plan.links() + 5, plan.linkBlankMm()));
     double leftG = (3000 - (plan.links() + 5) * plan.linkBlankMm()) * MM_G;
     double linksG = plan.links() * plan.linkBlankMm() * MM_G;
-    double chainG = linksG + plan.wish().claspG() + plan.massSolderG();
+    double chainG = linksG + plan.wish().claspG() + plan.solderPlacedG();
     MetalAccount account =
         closed(
             book.and(
