@@ -30,7 +30,8 @@ final class Bounce {
   /** What follows from a key of which nobody knows when it was pressed: it is no bounce. */
   static Turn untimed(Model model, Key key) {
     Model quiet = Turning.quieted(model, key, Coach.meant(model, key));
-    return Coach.key(quiet.with(Presses.NONE), key);
+    Turn turn = Coach.key(quiet.with(Presses.NONE), key);
+    return Coach.meant(model, key).isPresent() ? turn : HotWorkGate.stands(model, turn);
   }
 
   /** What follows from a key pressed at that moment of the steady clock. */
@@ -49,7 +50,7 @@ final class Bounce {
       boolean typed = model.held().form().isPresent() || Places.of(model).takesEveryKey();
       return !typed && unread(presses, key, at)
           ? Turn.to(tooSoon(before, at))
-          : Coach.key(model.with(Presses.NONE), key);
+          : HotWorkGate.stands(before, Coach.key(model.with(Presses.NONE), key));
     }
     if (HotWorkGate.pressedUnread(model, meant.get(), at)) {
       return Turn.to(model.with(presses.counted(key, meant.get(), at)).told(HotWorkGate.UNREAD));

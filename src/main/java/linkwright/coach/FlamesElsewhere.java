@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.InMind;
 import linkwright.coach.kernel.Message;
@@ -22,9 +23,6 @@ import linkwright.job.FlameWord;
  * another thing by it: a press that answers the screen from before tells it and does nothing.
  */
 final class FlamesElsewhere {
-  /** What says of a flame that it burns: the other books are looked at first. */
-  private static final Set<Act> LIGHTS = Set.of(Act.LIT, Act.HOT_ON);
-
   /** What the common key may have become, or have been, by such a word. */
   private static final Set<Act> WORKS =
       Set.of(
@@ -54,7 +52,8 @@ final class FlamesElsewhere {
     }
     long looked = model.bench().lookedAt();
     boolean fresh = looked == 0 || looked == model.lookingRound().bench().lookedAt();
-    if (fresh || !LIGHTS.contains(act)) {
+    // What says of a flame that it burns: the other books are looked at first.
+    if (fresh || !BenchAnswers.lights(model, act)) {
       return Optional.empty();
     }
     Effect look = new Effect.ReadBench();

@@ -50,6 +50,16 @@ final class HotWorkGate {
     return ANSWERS.contains(act) && model.held() instanceof HotWorkHeld held && !held.readBy(at);
   }
 
+  /** What was told of the flames stands still after a key that means nothing there. */
+  static Turn stands(Model before, Turn turn) {
+    boolean nothing = turn.effects().isEmpty() && turn.next().isEmpty();
+    return nothing
+            && before.notice().text().equals(UNREAD)
+            && turn.model().held().equals(before.held())
+        ? Turn.to(turn.model().with(before.notice()))
+        : turn;
+  }
+
   /** The same of a click; what chooses its acts by words draws nothing. */
   private static boolean clickedUnread(Model model, Act act) {
     return ANSWERS.contains(act)

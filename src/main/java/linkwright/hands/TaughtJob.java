@@ -57,6 +57,9 @@ public record TaughtJob(
     Map<String, Pace> paces,
     Map<String, String> typed,
     List<Double> pickleSeconds) {
+  /** Looked at so much later than its time it says when somebody came, not when it was clean. */
+  private static final double LATE = 1.5;
+
   public TaughtJob {
     stages = Map.copyOf(stages);
     paces = Map.copyOf(paces);
@@ -213,8 +216,9 @@ public record TaughtJob(
           && answer.how() == WaitEnd.LOOKED
           && begun.containsKey(answer.timer())) {
         TimerRun run = begun.get(answer.timer());
-        if (!run.barelyBegun(entry.at())) {
-          seconds.add((double) Duration.between(run.startedAt(), entry.at()).toSeconds());
+        double lay = Duration.between(run.startedAt(), entry.at()).toSeconds();
+        if (!run.barelyBegun(entry.at()) && lay <= LATE * run.seconds()) {
+          seconds.add(lay);
         }
       }
     }

@@ -113,6 +113,13 @@ class BounceTest {
       assertThat(bench.model().hotWork().open()).isFalse();
     }
 
+    @Test
+    void is_told_so_still_after_a_key_that_means_nothing_there() {
+      bench.pressEvery(900, 1, "q").pressEvery(100, 1, "space").pressEvery(900, 1, "a");
+      assertThat(bench.notice()).startsWith("Read the question first");
+      assertThat(bench.model().held().place()).isEqualTo(PlaceId.HOT_WORK);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"space", "n"})
     void is_put_once_as_an_unfinished_job_is_closed_beside_one(String answer) {

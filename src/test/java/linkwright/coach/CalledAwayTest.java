@@ -89,6 +89,20 @@ class CalledAwayTest {
   }
 
   @Test
+  void a_number_is_refused_where_all_go_together_and_nothing_moves() {
+    bench.toSolder(6).type("6").press("space").goTo("pickle-links");
+    bench.type("4").press("space");
+    assertThat(bench.notice()).startsWith("All 6 here go together: 4 by themselves");
+    assertThat(bench.model().timers().next()).as("not in the pickle").isEmpty();
+    bench.press("esc", "space").pass(Duration.ofMinutes(4)).press("d").type("4").press("space");
+    assertThat(bench.notice()).startsWith("All 6 here go together: 4 by themselves");
+    assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).isZero();
+    bench.press("esc").type("6").press("space");
+    assertThat(bench.pile("link").waitingFor(Stage.CHECKED)).as("that is all").isEqualTo(6);
+    assertThat(bench.notice()).doesNotContain("not counted");
+  }
+
+  @Test
   void esc_takes_a_number_away_and_says_so_before_it_leaves_the_bench() {
     bench.toSolder(6).type("4").press("esc");
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.BENCH);

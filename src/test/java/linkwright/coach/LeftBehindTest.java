@@ -170,7 +170,9 @@ class LeftBehindTest {
 
     @Test
     void left_behind_are_told_once_before_the_common_key_goes_on_past_them() {
-      pickledFour().press("space");
+      pickledFour();
+      assertThat(Pages.of(bench.model()).open().get(0).says()).isEqualTo("ask about what waits");
+      bench.press("space");
       assertThat(question(bench).orElseThrow().asks()).startsWith("6 links at step 16 wait.");
       assertThat(bench.entered(BenchFact.StepSkipped.class))
           .noneMatch(skipped -> skipped.step().equals(new StepId("solder-links")));

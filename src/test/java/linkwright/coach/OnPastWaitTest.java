@@ -3,6 +3,7 @@ package linkwright.coach;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
@@ -95,7 +96,7 @@ class OnPastWaitTest {
     bench.goTo("wind-links").type("3").press("space");
     through("solder-links");
     bench.goTo("pickle-links").together().goTo("check-links").press("r", "1", "space", "space");
-    assertThat(foot()).isEqualTo("on to the next step");
+    assertThat(foot()).isEqualTo("ask when 1 is redone");
     bench.press("space", "2");
     assertThat(bench.at().step().id().word()).isEqualTo("solder-links");
     bench.goTo("check-links");
@@ -126,5 +127,29 @@ class OnPastWaitTest {
     assertThat(demo.notice()).endsWith("The wait that is over comes first: space goes there.");
     demo.press("space");
     assertThat(demo.at().step().id().word()).isEqualTo("pickle-wire");
+  }
+
+  @Test
+  void a_timers_key_that_lights_says_so() {
+    Bencher demo = Bencher.withTheDemo().press("enter").toSolder(6);
+    demo.press("!", "space").goTo("anneal-blanks");
+    assertThat(BenchPlace.commonAct(demo.model(), demo.at())).isEqualTo(Act.ONWARD);
+    String keys = Pages.of(demo.model()).open().toString();
+    assertThat(keys).contains("torch lit").doesNotContain("start its timer");
+    demo.press("w");
+    assertThat(demo.model().hotWork().lit()).isPresent();
+    assertThat(Pages.of(demo.model()).open().toString()).contains("start its timer");
+  }
+
+  @Test
+  void where_the_other_work_is_the_next_step_the_foot_says_no_more() {
+    Bencher demo = Bencher.withTheDemo().press("enter").goTo("pickle-wire").press("space");
+    demo.goTo("cut-blanks");
+    for (int i = 0; i < 40 && BenchPlace.commonAct(demo.model(), demo.at()) != Act.ONWARD; i++) {
+      demo.press("space");
+    }
+    assertThat(Pages.of(demo.model()).open().get(0).says()).isEqualTo("on to the next step");
+    demo.press("space");
+    assertThat(demo.at().step().id().word()).isEqualTo("anneal-blanks");
   }
 }

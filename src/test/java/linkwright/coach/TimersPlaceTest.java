@@ -29,6 +29,15 @@ class TimersPlaceTest {
     apprentice.press("n").type(name).press("enter").type(time).press("ctrl-k");
   }
 
+  @Test
+  void undo_of_one_says_the_key_that_ends_it_here() {
+    set("pickle", "8 min");
+    apprentice.press("u");
+    assertThat(apprentice.model().notice().text())
+        .contains("Undo strikes no wait")
+        .contains("It is ended here (");
+  }
+
   @Nested
   class SettingOne {
     @Test

@@ -27,6 +27,13 @@ public final class BenchAnswers {
         .filter(BenchPlace.FLAME::contains);
   }
 
+  /** Whether an act says that a flame burns, or that kiln or hotplate are on. */
+  public static boolean lights(Model model, Act act) {
+    return BenchPlace.FLAME.contains(act)
+        || (act == Act.WAIT
+            && AtBench.of(model).flatMap(at -> BenchWait.saidFirst(model, at)).isPresent());
+  }
+
   /** The step whose wait is over while another one is open. */
   public static Optional<Step> due(Model model) {
     return AtBench.of(model).flatMap(at -> BenchWait.due(model, at));

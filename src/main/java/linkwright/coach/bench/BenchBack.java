@@ -1,5 +1,6 @@
 package linkwright.coach.bench;
 
+import java.util.List;
 import java.util.Optional;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
@@ -7,6 +8,8 @@ import linkwright.coach.kernel.InMind;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.safety.Cards;
+import linkwright.job.Fact;
 import linkwright.routine.Step;
 
 /** A wait called her away: once it is answered, what would go on leads back to where she worked. */
@@ -56,6 +59,55 @@ final class BenchBack {
     return there.begins()
         ? !BenchCount.enoughAreCut(model, there)
         : !there.enough() && there.waiting() + there.redo() > 0;
+  }
+
+  /**
+   * The step to go on to where the work went past this one while its wait ran: the first behind it
+   * with something to do, at most the furthest that was opened since. Nothing is walked again that
+   * was done or passed meanwhile. Empty where nobody went past.
+   */
+  static Optional<Step> past(Model model, AtBench at) {
+    OpenJob job = model.job().orElseThrow();
+    if (at.counts() || at.timed().isEmpty()) {
+      return Optional.empty();
+    }
+    int furthest = furthest(job, at);
+    List<Step> steps = at.routine().steps();
+    for (int number = at.number() + 1; number < furthest; number++) {
+      AtBench there = AtBench.of(at.routine(), job, steps.get(number - 1));
+      if (isOpen(model, at, there)) {
+        return number == at.number() + 1 ? Optional.empty() : Optional.of(there.step());
+      }
+    }
+    return furthest > at.number() + 1 ? Optional.of(steps.get(furthest - 1)) : Optional.empty();
+  }
+
+  /** The number of the furthest step that was opened since the wait here was begun; else 0. */
+  private static int furthest(OpenJob job, AtBench at) {
+    int furthest = 0;
+    for (int i = job.entries().size() - 1; i >= 0; i--) {
+      Fact fact = job.entries().get(i).fact();
+      if (fact instanceof Fact.TimerStarted begun && begun.step().equals(at.step().id())) {
+        return furthest;
+      }
+      if (fact instanceof Fact.StepOpened opened) {
+        int number =
+            at.routine().step(opened.step()).map(at.routine().steps()::indexOf).orElse(-1) + 1;
+        furthest = Math.max(furthest, number);
+      }
+    }
+    return 0;
+  }
+
+  /** Whether something is to do there: a card, what was neither done nor passed, or pieces. */
+  private static boolean isOpen(Model model, AtBench at, AtBench there) {
+    if (Cards.of(model, there).next().isPresent()) {
+      return true;
+    }
+    OpenJob job = model.job().orElseThrow();
+    return there.counts()
+        ? !there.begins() && BenchWait.hasWork(model, at, there)
+        : there.waitRunning(model).isEmpty() && BenchPassing.isUndone(job, there);
   }
 
   /** As a step opens: any other than that of the wait ends the errand. */

@@ -113,7 +113,7 @@ final class BenchCount {
       return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), untried.get())));
     }
     List<Effect> effects = new ArrayList<>();
-    List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
+    List<Fact> facts = new ArrayList<>(BenchWait.answered(model, at));
     facts.add(new Fact.StepDone(at.step().id()));
     if (leaves) {
       // It is on the disk before another book is opened.
@@ -200,7 +200,7 @@ final class BenchCount {
     if (out.isEmpty()) {
       return BenchGate.onward(model, at);
     }
-    List<Fact> facts = new ArrayList<>(BenchWait.over(model, at));
+    List<Fact> facts = new ArrayList<>(BenchWait.answered(model, at));
     facts.removeIf(
         fact ->
             at.looked()

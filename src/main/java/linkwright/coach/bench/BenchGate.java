@@ -33,7 +33,7 @@ final class BenchGate {
   private static boolean takesOut(Model model, AtBench at) {
     return at.looked()
         && !at.step().does().contains(Hazard.BURNS_GAS)
-        && !BenchWait.over(model, at).isEmpty();
+        && BenchWait.isOver(model, at);
   }
 
   /** No step is passed while cards of it were not turned over: some stand nowhere else. */
@@ -156,6 +156,10 @@ final class BenchGate {
     if (back.isPresent()) {
       return back.get();
     }
+    Optional<Step> past = BenchBack.past(model, at);
+    if (past.isPresent()) {
+      return open(model.told("On to “" + past.get().title() + "”."), past.get());
+    }
     Optional<BenchAsk> failed = BenchPassing.failed(model, at);
     if (failed.isPresent()) {
       return Turn.to(model.with(BenchScreens.asking(BenchPlace.screen(model), failed.get())));
@@ -186,16 +190,20 @@ final class BenchGate {
     if (BenchBack.turn(model, at).isPresent()) {
       return Optional.of("back to where you worked");
     }
-    if (BenchPassing.failed(model, at).isPresent()) {
-      return Optional.empty();
+    if (BenchBack.past(model, at).isPresent()) {
+      return Optional.of("on to where work waits");
+    }
+    Optional<BenchAsk> failed = BenchPassing.failed(model, at);
+    if (failed.isPresent()) {
+      return failed.map(BenchPassing::says);
     }
     if (redoBefore(model, at).isPresent()) {
       return Optional.of("back to those to redo");
     }
     Optional<String> behind = BenchWait.saysBehind(model, at);
-    return behind.isPresent()
-        ? behind
-        : BenchAgain.of(model, at).map(again -> "on with another batch");
+    return behind
+        .or(() -> BenchAgain.of(model, at).map(again -> "on with another batch"))
+        .or(() -> BenchPassing.waiting(model, at).map(BenchPassing::says));
   }
 
   /** The next step, whatever is left behind. */

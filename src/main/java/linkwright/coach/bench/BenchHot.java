@@ -59,4 +59,15 @@ final class BenchHot {
         model.told(told),
         new BenchFact.HotWorkSaid(state, at.step().id(), "", Optional.of(List.of()), ""));
   }
+
+  /**
+   * What the timer's key does, as the key line says it: nobody says by it unknowingly that a flame
+   * burns.
+   */
+  static String saysWait(Model model) {
+    return AtBench.of(model)
+        .flatMap(at -> BenchWait.saidFirst(model, at))
+        .map(first -> first.words().replaceFirst(":.*", ""))
+        .orElse(Act.WAIT.words());
+  }
 }

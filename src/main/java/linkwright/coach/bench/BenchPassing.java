@@ -64,6 +64,16 @@ final class BenchPassing {
             facts));
   }
 
+  /** That going on asks that, as the key line says it. */
+  static String says(BenchAsk ask) {
+    return ask instanceof BenchAsk.WhenAgain again
+        ? "ask when "
+            + again.pile().count()
+            + (again.pile().count() == 1 ? " is" : " are")
+            + " redone"
+        : "ask about what waits";
+  }
+
   /** Wanted pieces that are taken up at an earlier step. */
   private static List<WaitingPiece> earlier(Model model, AtBench at) {
     return WaitingWords.of(model).stream()

@@ -34,10 +34,6 @@ public final class BenchPlace implements Place {
     return BenchContent.of(model, screen(model));
   }
 
-  /** The acts to which a number typed belongs. */
-  private static final Set<Act> COUNTING =
-      Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
-
   /** What says that so many are right. */
   private static final Set<Act> SAYS_SURE = Set.of(Act.CUT_ONE, Act.BEGIN_ONE, Act.ONWARD);
 
@@ -181,7 +177,7 @@ public final class BenchPlace implements Place {
     boolean batch = at.step().counts() == StepCounting.BATCH && !at.begins();
     boolean along = !BenchCount.alongAtBatch(model, at).isEmpty();
     boolean batchWaits = batch && (along || at.waiting() + at.redo() > 0);
-    if (!batchWaits && !BenchWait.over(model, at).isEmpty()) {
+    if (!batchWaits && BenchWait.isOver(model, at)) {
       return Act.WAIT_OVER;
     }
     if (at.begins()) {
@@ -218,7 +214,7 @@ public final class BenchPlace implements Place {
     }
     Course course = model.job().orElseThrow().state().course();
     boolean isDone = course.stepsDone().contains(at.step().id()) && !at.heatedSince(course);
-    boolean over = !BenchWait.over(model, at).isEmpty();
+    boolean over = BenchWait.isOver(model, at);
     if (isDone && (over || BenchBack.fromElsewhere(model, at))) {
       return over ? Act.WAIT_OVER : Act.ONWARD;
     }
@@ -251,13 +247,11 @@ public final class BenchPlace implements Place {
     if (found.isEmpty()) {
       return Turn.to(BenchSitting.noRoutine(model));
     }
-    if (COUNTING.contains(act) && number(screen).orElse(1) == 0) {
-      return Turn.to(
-          model
-              .with(BenchScreens.plain(screen))
-              .trouble("0 counts nothing. Type how many, or just press the key for one."));
-    }
     AtBench at = found.get();
+    Optional<Turn> refused = TypedNumber.refused(model, at, act);
+    if (refused.isPresent()) {
+      return refused.get();
+    }
     return switch (act) {
       case SHUT_FIRST -> Turn.goTo(model, PlaceId.HOT_WORK);
       case LIT, HOT_ON -> BenchHot.said(model, at, act);
@@ -325,6 +319,8 @@ public final class BenchPlace implements Place {
       case DRAWN -> drawn ? DrawnContent.next(model, screen(model)) : act.words();
       case LEAVE_QUESTION -> TypedNumber.says(screen(model), act);
       case MEANWHILE -> BenchWait.says(model);
+      case DONE, TOGETHER, WAIT_OVER -> BenchWait.saysOver(model, act);
+      case WAIT -> BenchHot.saysWait(model);
       case ONWARD -> BenchGate.saysOnward(model);
       default -> act.words();
     };
@@ -383,7 +379,7 @@ public final class BenchPlace implements Place {
     return BenchSitting.enterAt(model, new StepId(id));
   }
 
-  private static Optional<Integer> number(BenchHeld screen) {
+  static Optional<Integer> number(BenchHeld screen) {
     return Count.inDigits(screen.digits(), 9);
   }
 

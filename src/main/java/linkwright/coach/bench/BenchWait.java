@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Clock;
@@ -36,7 +37,7 @@ final class BenchWait {
 
   /** A wait of another step that is over; the next press of the common key goes there. */
   static Optional<Step> due(Model model, AtBench at) {
-    if (!over(model, at).isEmpty()) {
+    if (isOver(model, at)) {
       return Optional.empty();
     }
     return model.timers().ringing(model.steady()).stream()
@@ -70,14 +71,18 @@ final class BenchWait {
 
   /** Starts a wait by whatever key; before what begins by a heat, that key says that it is lit. */
   static Turn asked(Model model, AtBench at) {
+    return saidFirst(model, at)
+        .map(first -> BenchHot.said(model, at, first))
+        .orElseGet(() -> start(model, at));
+  }
+
+  /** What that key says instead of starting the wait, before what begins by a heat. */
+  static Optional<Act> saidFirst(Model model, AtBench at) {
     boolean begins =
         (at.waitRunning(model).isEmpty() || AtWait.of(model, at).next().isPresent())
             && !at.timed().isEmpty()
             && chainIn(model, at).isEmpty();
-    return BenchHot.before(model, at, Act.WAIT_FIRST)
-        .filter(first -> begins)
-        .map(first -> BenchHot.said(model, at, first))
-        .orElseGet(() -> start(model, at));
+    return BenchHot.before(model, at, Act.WAIT_FIRST).filter(first -> begins);
   }
 
   /** Starts the step's next wait, or its first once more when it is over. */
@@ -197,7 +202,7 @@ final class BenchWait {
    * Pieces wait there; where pieces begin, in the part of the job that is being made now, and for a
    * chain that is not whole.
    */
-  private static boolean hasWork(Model model, AtBench at, AtBench there) {
+  static boolean hasWork(Model model, AtBench at, AtBench there) {
     boolean waits = there.waitRunning(model).isPresent();
     boolean more = there.together() && AtWait.of(model, there).hasWork();
     OpenJob job = model.job().orElseThrow();
@@ -260,7 +265,12 @@ final class BenchWait {
                         on ->
                             on.id().equals(waits.step().id())
                                 ? "back to the wait that runs"
-                                : Act.MEANWHILE.words()));
+                                : isNext(at, on) ? Act.ONWARD.words() : Act.MEANWHILE.words()));
+  }
+
+  private static boolean isNext(AtBench at, Step on) {
+    return at.number() < at.routine().steps().size()
+        && at.routine().steps().get(at.number()).id().equals(on.id());
   }
 
   private static Optional<AtBench> waitBehind(Model model, AtBench at) {
@@ -308,17 +318,45 @@ final class BenchWait {
                     + " to go? {do:looked} again if it is."));
   }
 
-  /** The waits of this step that are over, answered; one that runs goes on. */
-  static List<Fact> over(Model model, AtBench at) {
-    return model.timers().ringing(model.steady()).stream()
-        .filter(timer -> timer.isOf(at.step().id()))
+  /** Whether a wait of this step is over and was not answered. */
+  static boolean isOver(Model model, AtBench at) {
+    return ringing(model, at).findAny().isPresent();
+  }
+
+  /** The waits of this step that are over, ended by their time; one that runs goes on. */
+  private static List<Fact> over(Model model, AtBench at) {
+    return ringing(model, at)
         .map(timer -> (Fact) new Fact.TimerAnswered(timer.id(), WaitEnd.TIME, ""))
         .toList();
   }
 
+  /**
+   * The same as the press enters them that takes out what is in them: of a pickle the clock only
+   * reminds, and whoever takes out of it has looked.
+   */
+  static List<Fact> answered(Model model, AtBench at) {
+    WaitEnd how = at.looked() ? WaitEnd.LOOKED : WaitEnd.TIME;
+    return ringing(model, at)
+        .map(timer -> (Fact) new Fact.TimerAnswered(timer.id(), how, ""))
+        .toList();
+  }
+
+  private static Stream<TimerRun> ringing(Model model, AtBench at) {
+    return model.timers().ringing(model.steady()).stream()
+        .filter(timer -> timer.isOf(at.step().id()));
+  }
+
+  /** A press that ends a wait that is over, as the key line says it. */
+  static String saysOver(Model model, Act act) {
+    return AtBench.of(model).filter(at -> at.looked() && isOver(model, at)).isPresent()
+        ? Act.LOOKED.words()
+        : act.words();
+  }
+
   /** A wait that is over at a step with nothing left to go on with. */
   static Turn answerOver(Model model, AtBench at) {
-    return Turn.keep(model.told("Its wait is over."), over(model, at));
+    return Turn.keep(
+        model.told(at.looked() ? "Looked, done." : "Its wait is over."), answered(model, at));
   }
 
   /**

@@ -1,6 +1,8 @@
 package linkwright.coach.bench;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Effect;
@@ -9,12 +11,20 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
+import linkwright.job.OnWay;
 
 /** A number that was typed is counted, stays, or is told: it never goes in silence. */
 final class TypedNumber {
   /** What a number belongs to. */
   private static final Set<Act> TAKES =
       Set.of(Act.THROUGH, Act.CUT_ONE, Act.BEGIN_ONE, Act.REDO, Act.SCRAP, Act.TAKE);
+
+  /** What counts so many; none of it counts 0. */
+  private static final Set<Act> COUNTING =
+      Set.of(Act.THROUGH, Act.CUT_ONE, Act.ONWARD, Act.REDO, Act.SCRAP, Act.TAKE);
+
+  /** What takes all that is here, where all goes together. */
+  private static final Set<Act> TAKES_ALL = Set.of(Act.TOGETHER, Act.WAIT_FIRST, Act.WAIT);
 
   private static final int MOST_DIGITS = 4;
 
@@ -31,6 +41,45 @@ final class TypedNumber {
         ? model.with(
             BenchScreens.digits(screen, (digits + key.text()).replaceFirst("^0+(?=.)", "")))
         : model;
+  }
+
+  /** Why the number that stands there cannot be counted by that act; empty where it can. */
+  static Optional<Turn> refused(Model model, AtBench at, Act act) {
+    BenchHeld screen = BenchPlace.screen(model);
+    Optional<Integer> number = BenchPlace.number(screen);
+    if (number.isEmpty()) {
+      return Optional.empty();
+    }
+    if (COUNTING.contains(act) && number.get() == 0) {
+      return Optional.of(
+          Turn.to(
+              model
+                  .with(BenchScreens.plain(screen))
+                  .trouble("0 counts nothing. Type how many, or just press the key for one.")));
+    }
+    boolean together = at.together() && TAKES_ALL.contains(act);
+    int all = all(model, at);
+    return together && all > 0 && number.get() != all
+        ? Optional.of(
+            Turn.to(
+                model.trouble(
+                    "All "
+                        + all
+                        + " here go together: "
+                        + number.get()
+                        + " by themselves are not counted. {do:leave-question} takes the number"
+                        + " away.")))
+        : Optional.empty();
+  }
+
+  /** How many of what is counted here go together now: out of the wait, else into it. */
+  private static int all(Model model, AtBench at) {
+    AtWait wait = AtWait.of(model, at);
+    Map<OnWay, Integer> go = wait.out().isEmpty() ? wait.goesIn() : wait.out();
+    return go.entrySet().stream()
+        .filter(each -> each.getKey().piece().equals(at.piece()))
+        .mapToInt(Map.Entry::getValue)
+        .sum();
   }
 
   /** A number that stands there is given up before the bench is left. */
@@ -53,7 +102,9 @@ final class TypedNumber {
     boolean shown = AtBench.of(after).filter(AtBench::counts).isPresent();
     boolean stays = turn.next().isEmpty() && !BenchPlace.screen(after).digits().isEmpty() && shown;
     boolean asked = BenchPlace.screen(after).ask() instanceof BenchAsk.Sure;
-    if (digits.isEmpty() || stays || asked || TAKES.contains(act) || cuts(turn)) {
+    boolean all =
+        TAKES_ALL.contains(act) && AtBench.of(before).filter(AtBench::together).isPresent();
+    if (digits.isEmpty() || stays || asked || all || TAKES.contains(act) || cuts(turn)) {
       return turn;
     }
     String sentence = (after.notice().text() + dropped(digits)).strip();

@@ -315,7 +315,9 @@ public final class Undo {
     return entry.fact() instanceof Fact.TimerStarted
         ? "Undo strikes no wait. Last: "
             + last
-            + ". It is ended at the timers ({do:to-timers}), begun by mistake too."
+            + (model.held().place() == PlaceId.TIMERS
+                ? ". It is ended here ({do:stop-timer}), begun by mistake too."
+                : ". It is ended at the timers ({do:to-timers}), begun by mistake too.")
         : "Undo strikes nothing that was said of flames. Last: " + last + ".";
   }
 
