@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import linkwright.job.Accounts;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
+import linkwright.job.NotAccounted;
 import linkwright.job.PriceList;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
@@ -15,6 +16,8 @@ import linkwright.routine.Routine;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
+import linkwright.standing.stock.PiecesOver;
+import linkwright.standing.stock.WireAtBench;
 
 /**
  * A job weighed in: what became of the metal, and what the chain costs the first time and made
@@ -89,18 +92,41 @@ public record Closing(
             plan.wish().claspG(),
             plan.massSolderG(),
             plan.solderPlacedG(),
-            trialMetalG(state, plan)),
+            trialMetalG(state, plan),
+            WireAtBench.of(plan, state).massG(),
+            PiecesOver.massG(plan, state)),
         routine);
   }
 
   /** Closes the account of what was no chain: nothing in it was reckoned before it was weighed. */
   public static Closing of(JobState state, Optional<Routine> routine) {
-    return reckoned(state, new Planned(0, 0, 0, 0, 0), routine);
+    return reckoned(state, new Planned(0, 0, 0, 0, 0, 0, 0), routine);
   }
 
-  /** Masses of the plan, g: the piece, its clasp, solder in its joints and placed, test pieces. */
+  /**
+   * Masses by the plan, g: the piece, its clasp, solder in its joints and placed, test pieces, wire
+   * still at the bench and pieces over.
+   */
   private record Planned(
-      double pieceG, double claspG, double solderG, double placedG, double trialG) {}
+      double pieceG,
+      double claspG,
+      double solderG,
+      double placedG,
+      double trialG,
+      double atBenchG,
+      double overG) {}
+
+  /** What is lost, g: not found, and neither at the bench nor lying over. As the drawer has it. */
+  public OptionalDouble lostG(Plan plan, JobState state) {
+    return unaccountedG.isEmpty()
+        ? unaccountedG
+        : OptionalDouble.of(
+            NotAccounted.of(
+                    unaccountedG.getAsDouble(),
+                    WireAtBench.of(plan, state).massG(),
+                    PiecesOver.massG(plan, state))
+                .lostG());
+  }
 
   private static Closing reckoned(JobState state, Planned planned, Optional<Routine> routine) {
     Accounts accounts = state.accounts();
@@ -124,7 +150,9 @@ public record Closing(
             ? OptionalDouble.of(out - accounted)
             : OptionalDouble.empty();
     PriceList prices = new PriceList(accounts.prices());
-    double gone = Math.max(0, out - returned);
+    NotAccounted apart =
+        NotAccounted.of(unaccounted.orElse(0), planned.atBenchG(), planned.overG());
+    double gone = Math.max(0, out - returned - apart.overG());
     Price first = Price.of(new Price.Used(gone, scrap, filings, planned.placedG(), hours), prices);
     double trialMetal = Math.min(gone, planned.trialG());
     Price again =
