@@ -4,11 +4,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import linkwright.job.Accounts;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
-import linkwright.job.NotAccounted;
 import linkwright.job.PriceList;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
@@ -17,7 +17,6 @@ import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.standing.stock.PiecesOver;
-import linkwright.standing.stock.WireAtBench;
 
 /**
  * A job weighed in: what became of the metal, and what the chain costs the first time and made
@@ -93,40 +92,23 @@ public record Closing(
             plan.massSolderG(),
             plan.solderPlacedG(),
             trialMetalG(state, plan),
-            WireAtBench.of(plan, state).massG(),
-            PiecesOver.massG(plan, state)),
+            notFound -> PiecesOver.apart(notFound, plan, state).overG()),
         routine);
   }
 
   /** Closes the account of what was no chain: nothing in it was reckoned before it was weighed. */
   public static Closing of(JobState state, Optional<Routine> routine) {
-    return reckoned(state, new Planned(0, 0, 0, 0, 0, 0, 0), routine);
+    return reckoned(state, new Planned(0, 0, 0, 0, 0, notFound -> 0), routine);
   }
 
-  /**
-   * Masses by the plan, g: the piece, its clasp, solder in its joints and placed, test pieces, wire
-   * still at the bench and pieces over.
-   */
+  /** Masses by the plan, g: piece, clasp, solder in joints and placed, test pieces, over. */
   private record Planned(
       double pieceG,
       double claspG,
       double solderG,
       double placedG,
       double trialG,
-      double atBenchG,
-      double overG) {}
-
-  /** What is lost, g: not found, and neither at the bench nor lying over. As the drawer has it. */
-  public OptionalDouble lostG(Plan plan, JobState state) {
-    return unaccountedG.isEmpty()
-        ? unaccountedG
-        : OptionalDouble.of(
-            NotAccounted.of(
-                    unaccountedG.getAsDouble(),
-                    WireAtBench.of(plan, state).massG(),
-                    PiecesOver.massG(plan, state))
-                .lostG());
-  }
+      DoubleUnaryOperator overG) {}
 
   private static Closing reckoned(JobState state, Planned planned, Optional<Routine> routine) {
     Accounts accounts = state.accounts();
@@ -150,9 +132,8 @@ public record Closing(
             ? OptionalDouble.of(out - accounted)
             : OptionalDouble.empty();
     PriceList prices = new PriceList(accounts.prices());
-    NotAccounted apart =
-        NotAccounted.of(unaccounted.orElse(0), planned.atBenchG(), planned.overG());
-    double gone = Math.max(0, out - returned - apart.overG());
+    double over = planned.overG().applyAsDouble(unaccounted.orElse(0));
+    double gone = Math.max(0, out - returned - over);
     Price first = Price.of(new Price.Used(gone, scrap, filings, planned.placedG(), hours), prices);
     double trialMetal = Math.min(gone, planned.trialG());
     Price again =

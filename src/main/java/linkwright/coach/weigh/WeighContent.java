@@ -78,10 +78,12 @@ final class WeighContent {
     line(lines, "soldered scrap", "", mass(in.solderedScrapG(), units));
     line(lines, "filings", "", mass(in.filingsG(), units));
     line(lines, "sweeps", "", mass(in.sweepsG(), units));
-    OptionalDouble lost =
-        plan.map(known -> closing.lostG(known, job.state())).orElse(closing.unaccountedG());
-    if (lost.isPresent()) {
-      line(lines, "not accounted", "", units.mass(lost.getAsDouble()));
+    OptionalDouble missing = closing.unaccountedG();
+    if (missing.isPresent()) {
+      double all = missing.getAsDouble();
+      double lost =
+          plan.map(known -> PiecesOver.apart(all, known, job.state()).lostG()).orElse(all);
+      line(lines, "not accounted", "", units.mass(lost));
     }
     List<Table.Column> columns =
         List.of(
