@@ -43,7 +43,10 @@ final class BookMarks {
         : Optional.of(
             path
                 + " is no job book: it has neither the header of one nor an entry, so it is left"
-                + " as it is.");
+                + " as it is. Line 1 of one begins “"
+                + NAMED
+                + BookText.FORMAT
+                + "”.");
   }
 
   /** Whether the line that a book begins with stands before its first entry. */

@@ -65,7 +65,8 @@ public record InTradeWords(TradeWords words, UnitStyle units) {
             form.at(),
             form.keepWords(),
             form.unfolded(),
-            form.explained());
+            form.explained(),
+            form.about());
     return said.mapFields(
         field ->
             field

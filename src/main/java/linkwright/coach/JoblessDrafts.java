@@ -26,7 +26,7 @@ final class JoblessDrafts {
     if (before.bench().mind().typed().isEmpty() || (was.isEmpty() && is.isEmpty())) {
       return turn;
     }
-    if (was.isPresent() && was.map(Form::purpose).equals(is.map(Form::purpose))) {
+    if (was.isPresent() && is.isPresent() && same(was.get(), is.get())) {
       return typed(turn, was.get(), is.get());
     }
     Turn next = turn;
@@ -34,7 +34,7 @@ final class JoblessDrafts {
       next = Drafting.entered(turn.model(), was.get()).after(turn);
     }
     Map<String, String> waits =
-        is.map(form -> Drafting.jobless(turn.model(), form.purpose())).orElse(Map.of());
+        is.map(form -> Drafting.jobless(turn.model(), form)).orElse(Map.of());
     if (waits.isEmpty()) {
       return next;
     }
@@ -46,11 +46,15 @@ final class JoblessDrafts {
   /** What was typed in such a form is thrown away, the form left by now. */
   static Turn thrownAway(Model model, Place place, Form form) {
     Turn left = place.formLeft(model);
-    return Drafting.thrownAway(left.model(), form.purpose()).after(left);
+    return Drafting.thrownAway(left.model(), form).after(left);
+  }
+
+  private static boolean same(Form was, Form is) {
+    return was.purpose() == is.purpose() && was.about().equals(is.about());
   }
 
   private static Turn typed(Turn turn, Form was, Form is) {
-    Map<String, String> texts = new LinkedHashMap<>(Drafting.jobless(turn.model(), is.purpose()));
+    Map<String, String> texts = new LinkedHashMap<>(Drafting.jobless(turn.model(), is));
     is.texts()
         .forEach(
             (field, text) -> {
@@ -60,7 +64,7 @@ final class JoblessDrafts {
             });
     return was.texts().equals(is.texts())
         ? turn
-        : Drafting.jobless(turn.model(), is.purpose(), texts).after(turn);
+        : Drafting.jobless(turn.model(), is, texts).after(turn);
   }
 
   private static Optional<Form> open(Model model) {

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import linkwright.job.Fact;
+import linkwright.job.NotAccounted;
 import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.reference.Solder;
@@ -196,12 +197,14 @@ public record MetalAccount(
       filings += in.filingsG().orElse(0);
       sweeps += in.sweepsG().orElse(0);
       double gone = into > 0 ? into - unweighed - job.accountedG() : 0;
-      double here = job.chainWeighed() ? Math.min(Math.max(0, gone), job.atBenchG()) : 0;
-      atBench += here;
-      double made = job.chainWeighed() ? Math.min(Math.max(0, gone - here), job.piecesOverG()) : 0;
-      over += made;
-      lost += job.chainWeighed() ? gone - here - made : 0;
-      open += job.chainWeighed() ? 0 : gone;
+      if (!job.chainWeighed()) {
+        open += gone;
+        return;
+      }
+      NotAccounted apart = NotAccounted.of(gone, job.atBenchG(), job.piecesOverG());
+      atBench += apart.atBenchG();
+      over += apart.overG();
+      lost += apart.lostG();
     }
 
     MetalAccount account(String metal, OptionalDouble share) {

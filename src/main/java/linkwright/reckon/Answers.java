@@ -44,6 +44,11 @@ final class Answers {
     return !text(key).isEmpty();
   }
 
+  /** Whether an answer was given in numbers of a gauge. */
+  boolean inGauge(String key) {
+    return text(key).matches("(?i).*(AWG|SWG|B&S|\\bga(uge)?\\b).*");
+  }
+
   private String text(String key) {
     return typed.getOrDefault(sum.ask(key).key(), "").strip();
   }

@@ -2,6 +2,7 @@ package linkwright.reckon;
 
 import java.util.List;
 import java.util.Optional;
+import linkwright.quantity.UnitStyle;
 import linkwright.wire.Section;
 import linkwright.wire.WireSection;
 
@@ -44,10 +45,19 @@ final class SectionSum implements Working {
     outcome.put("area_mm2", size.get().areaMm2());
     outcome.put("round_mm", round);
     outcome.put("start_mm", start);
-    outcome.line("Round wire of " + answers.units().wire(round) + " has the same area.");
+    outcome.line("Round wire of " + said(answers, round) + " has the same area.");
     outcome.line(
         "Makers start thicker, from about "
-            + answers.units().length(start)
-            + ": a quarter more area, of which trueing and edges take a fifth (common practice, no source).");
+            + said(answers, start)
+            + ": a quarter more area, of which trueing and edges take a fifth (common practice, no"
+            + " source).");
+  }
+
+  /** A thickness, with the nearest gauge for whoever asked in gauge. */
+  private static String said(Answers answers, double mm) {
+    String size = answers.units().wire(mm);
+    return answers.inGauge("size") && !size.contains("AWG")
+        ? size + " (near " + UnitStyle.INCH.wireExample(mm) + ")"
+        : size;
   }
 }

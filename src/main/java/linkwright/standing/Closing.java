@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import linkwright.job.Accounts;
 import linkwright.job.Fact;
@@ -15,6 +16,7 @@ import linkwright.routine.Routine;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
+import linkwright.standing.stock.PiecesOver;
 
 /**
  * A job weighed in: what became of the metal, and what the chain costs the first time and made
@@ -88,17 +90,21 @@ public record Closing(
             plan.massChainG(),
             plan.wish().claspG(),
             plan.solderPlacedG(),
-            trialMetalG(state, plan)),
+            trialMetalG(state, plan),
+            notFound -> PiecesOver.apart(notFound, plan, state).overG()),
         routine);
   }
 
   /** Closes the account of what was no chain: nothing in it was reckoned before it was weighed. */
   public static Closing of(JobState state, Optional<Routine> routine) {
-    return reckoned(state, new Planned(0, 0, 0, 0), routine);
+    return reckoned(state, new Planned(0, 0, 0, 0, notFound -> 0), routine);
   }
 
-  /** Masses of the plan, g: the piece, its clasp, the solder that stays in it, test pieces. */
-  private record Planned(double pieceG, double claspG, double placedG, double trialG) {}
+  /**
+   * Masses by the plan, g: the piece, its clasp, the solder that stays in it, test pieces, over.
+   */
+  private record Planned(
+      double pieceG, double claspG, double placedG, double trialG, DoubleUnaryOperator overG) {}
 
   private static Closing reckoned(JobState state, Planned planned, Optional<Routine> routine) {
     Accounts accounts = state.accounts();
@@ -122,7 +128,8 @@ public record Closing(
             ? OptionalDouble.of(out - accounted)
             : OptionalDouble.empty();
     PriceList prices = new PriceList(accounts.prices());
-    double gone = Math.max(0, out - returned);
+    double over = planned.overG().applyAsDouble(unaccounted.orElse(0));
+    double gone = Math.max(0, out - returned - over);
     Price first = Price.of(new Price.Used(gone, scrap, filings, planned.placedG(), hours), prices);
     double trialMetal = Math.min(gone, planned.trialG());
     Price again =

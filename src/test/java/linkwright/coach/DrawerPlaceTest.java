@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class DrawerPlaceTest {
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
-  private static Apprentice withLots(Apprentice bench) {
+  static Apprentice withLots(Apprentice bench) {
     List<Entry> book =
         List.of(
             entry(

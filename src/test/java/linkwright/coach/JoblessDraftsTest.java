@@ -66,4 +66,37 @@ class JoblessDraftsTest {
     assertThat(bench.asked()).contains(new Effect.DropDraft(Effect.NO_JOB, "new-job"));
     assertThat(bench.press("esc").shown()).doesNotContain("typed, not entered");
   }
+
+  /** A stocktaking and a draw-down were lost on esc, and one lot's are none of another's. */
+  @Test
+  void what_is_typed_of_a_lot_waits_with_that_lot() {
+    Apprentice bench = DrawerPlaceTest.withLots(Apprentice.atTheTray()).press("d", "s");
+    bench.type("9.0 g").press("esc", "d", "down").type("april").press("esc");
+    assertThat(bench.press("down", "s").shown()).contains("strip").doesNotContain("9.0 g");
+    bench.type("7.5 g").press("esc", "up");
+    assertThat(bench.press("s").shown()).contains("march").contains("9.0 g");
+    assertThat(bench.press("esc", "d").shown()).contains("april");
+    bench.press("esc", "a");
+    assertThat(bench.shown()).contains("typed, not entered: a stocktaking, a lot drawn down");
+    bench.press("d", "s", "ctrl-x", "down");
+    assertThat(bench.press("s").shown()).contains("7.5 g");
+    assertThat(bench.press("esc", "up", "s").shown()).doesNotContain("9.0 g");
+  }
+
+  @Test
+  void what_is_to_be_written_out_waits() {
+    Apprentice bench = Apprentice.withAJob(Map.of()).press("g", "n");
+    assertThat(bench.shown()).contains("A file for other programs").contains("text stays");
+    bench.press("down", "down", "down").type("march").press("esc", "b", "esc");
+    assertThat(bench.press("g", "n").shown()).contains("march");
+  }
+
+  @Test
+  void what_is_typed_of_her_choices_waits() {
+    Apprentice bench = Apprentice.atTheTray().press(",");
+    assertThat(bench.shown()).contains("text stays");
+    bench.type("x77").press("esc");
+    assertThat(bench.shown()).contains("typed, not entered: your choices");
+    assertThat(bench.press(",").shown()).contains("x77");
+  }
 }

@@ -246,4 +246,17 @@ class WirePlaceTest {
     assertThat(blank.model().held().form()).isEmpty();
     assertThat(blank.told()).startsWith("The job has no plan yet");
   }
+
+  /** What came back was entered as taken. */
+  @Test
+  void words_of_metal_that_came_back_are_asked_about_where_metal_is_weighed_out() {
+    for (String place : List.of("w", "i")) {
+      Apprentice bench = Apprentice.withAJob(Map.of()).press(place, "o").type("1.2 g");
+      bench.press("down").type("wire returned").press("ctrl-k");
+      assertThat(bench.told()).contains("What came back is weighed in");
+      assertThat(bench.model().held().form()).isPresent();
+      bench.press("ctrl-k");
+      assertThat(bench.lastFact()).isEqualTo(new Fact.MetalWeighedOut(1.2, "wire returned"));
+    }
+  }
 }

@@ -18,6 +18,7 @@ class ReckonBenchReferenceTest {
     Reckoning half = reckon("section", "section", "half-round", "size", "16 AWG");
     assertThat(number(half, "round_mm")).isCloseTo(0.912, within(0.002));
     assertThat(number(half, "start_mm")).isCloseTo(1.024, within(0.01));
+    assertThat(Sums.text(half)).contains("(near 19 AWG)", "(near 18 AWG)");
   }
 
   /** A square of 2 mm has the area of a round of 4/√π mm. */

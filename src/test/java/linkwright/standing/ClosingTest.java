@@ -15,8 +15,10 @@ import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.plan.Plan;
 import linkwright.plan.Wishes;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.StepId;
+import linkwright.standing.stock.PiecesOver;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -74,6 +76,23 @@ class ClosingTest {
     double chain = 9 - 0.9 - PLAN.solderPlacedG();
     assertThat(chain + 3 + 1.5 + 0.8 + closing.unaccountedG().orElseThrow())
         .isCloseTo(closing.metalOutG(), EXACT);
+  }
+
+  /** The drawer said so much lost, the weighing in more: pieces that lie over were in it. */
+  @Test
+  void what_lies_over_is_neither_lost_nor_in_the_price_of_this_chain() {
+    int more = PLAN.rings() + 4;
+    enter(new Fact.JobOpened("a", ROUTINE.id()));
+    enter(new Fact.WireCut(PieceKind.RING, more, 10, ""));
+    enter(new Fact.MetalWeighedOut(16, "wire")).enter(weighedIn(9.4, 4.5, 0.8, 0.5, 0.6, 0.2));
+    enter(new Fact.PricesSet(Map.of(PriceList.METAL_PER_G, 1.0), "£"));
+    JobState state = JobState.replay(book, routine -> ROUTINE.pieces());
+    double over = PLAN.massRingsG() / PLAN.rings() * 4;
+    assertThat(PiecesOver.massG(PLAN, state)).isCloseTo(over, EXACT);
+    double missing = closing().unaccountedG().orElseThrow();
+    assertThat(PiecesOver.apart(missing, PLAN, state).lostG()).isCloseTo(missing - over, EXACT);
+    assertThat(closing().first().total()).isCloseTo(16 - 4.5 - over, EXACT);
+    assertThat(closing().again().total()).isCloseTo(16 - 4.5 - over, EXACT);
   }
 
   @Test

@@ -221,7 +221,8 @@ class NothingCutTest {
         form.at(),
         form.keepWords(),
         form.unfolded(),
-        true);
+        true,
+        form.about());
   }
 
   /** Adds the words that do not come by, however often one turns on. */

@@ -154,13 +154,15 @@ public final class DrawerPlace implements Place {
 
   private static Form counted(Lot lot, UnitStyle units) {
     return Form.of(
-        Form.Purpose.LOT_COUNTED,
-        "Stocktaking: what the scale says of " + lot.id(),
-        "set it right",
-        List.of(
-            called("the lot").withText(lot.id()),
-            mass("as it lies there, {g:12.4}", units),
-            length("or measured, {mm:1800}", units)));
+            Form.Purpose.LOT_COUNTED,
+            "Stocktaking: what the scale says of " + lot.id(),
+            "set it right",
+            List.of(
+                called("the lot").withText(lot.id()),
+                mass("as it lies there, {g:12.4}", units),
+                length("or measured, {mm:1800}", units)))
+        .about(lot.id())
+        .startingAt("mass");
   }
 
   /**
@@ -173,23 +175,24 @@ public final class DrawerPlace implements Place {
         : open(
             model,
             Form.of(
-                Form.Purpose.DRAW_LOT,
-                "Drawn down: what became of " + lot.id(),
-                "enter it",
-                List.of(
-                    called("the lot it was drawn from").withText(lot.id()),
-                    Field.of("into", "into lot", "", "your name for it, silver 0.8 April")
-                        .helped("The lot that the thinner wire becomes."),
-                    Field.of(
-                            "wire",
-                            "thickness",
-                            "",
-                            "its thickness now, {wire:0.8}",
-                            Measure.WIRE,
-                            units)
-                        .helped("As measured. As many grams leave the one lot as come here."),
-                    length("what came of it, {mm:3800}", units),
-                    mass("or by the scale, {g:20}", units))));
+                    Form.Purpose.DRAW_LOT,
+                    "Drawn down: what became of " + lot.id(),
+                    "enter it",
+                    List.of(
+                        called("the lot it was drawn from").withText(lot.id()),
+                        Field.of("into", "into lot", "", "your name for it, silver 0.8 April")
+                            .helped("The lot that the thinner wire becomes."),
+                        Field.of(
+                                "wire",
+                                "thickness",
+                                "",
+                                "its thickness now, {wire:0.8}",
+                                Measure.WIRE,
+                                units)
+                            .helped("As measured. As many grams leave the one lot as come here."),
+                        length("what came of it, {mm:3800}", units),
+                        mass("or by the scale, {g:20}", units)))
+                .about(lot.id()));
   }
 
   @Override

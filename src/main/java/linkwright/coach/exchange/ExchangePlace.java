@@ -107,8 +107,10 @@ public final class ExchangePlace implements Place {
     return held.left().filter(left -> left.purpose() == form.purpose()).orElse(form);
   }
 
+  /** What is typed in one job is not brought into another. */
   private static Turn open(Model model, Form form) {
-    return Turn.to(model.with(ExchangeHeld.of(Optional.of(form), held(model).said())));
+    Form here = form.about(model.job().map(OpenJob::slug).orElse(""));
+    return Turn.to(model.with(ExchangeHeld.of(Optional.of(here), held(model).said())));
   }
 
   private static Form rowsForm(Model model) {

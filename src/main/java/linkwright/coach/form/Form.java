@@ -20,6 +20,8 @@ import linkwright.coach.keys.Key;
  * @param keepWords the words on that line
  * @param unfolded whether all fields are shown
  * @param explained whether the field with the caret is explained
+ * @param about what its words are of, so that they wait apart from those of another: a lot, a
+ *     student; empty for nothing
  */
 public record Form(
     Purpose purpose,
@@ -28,7 +30,8 @@ public record Form(
     int at,
     String keepWords,
     boolean unfolded,
-    boolean explained) {
+    boolean explained,
+    String about) {
   /** What a confirmed form does; the screen that opened it knows. */
   public enum Purpose {
     PLAN("the plan"),
@@ -38,11 +41,11 @@ public record Form(
     VARIANTS,
     WHAT_THERE_IS,
     CARD("the job card"),
-    WRITE_OUT,
-    TAKE_ROWS,
+    WRITE_OUT("a file to be written", true),
+    TAKE_ROWS("rows to be read", true),
     LOT_CAME("a lot that came", true),
-    LOT_COUNTED,
-    DRAW_LOT,
+    LOT_COUNTED("a stocktaking", true),
+    DRAW_LOT("a lot drawn down", true),
     TAKE_SOLDER("solder taken"),
     RETURN_WIRE("what goes back into the drawer"),
     TEST_PIECE("a test piece"),
@@ -60,16 +63,16 @@ public record Form(
     END_WAIT("why a wait ended"),
     PERSON,
     NEW_STUDENT,
-    SIGN_STEP,
-    STUDY_PIECE,
-    SET_PRACTICE,
+    SIGN_STEP("a teacher's mark", true),
+    STUDY_PIECE("a piece looked at", true),
+    SET_PRACTICE("practice set", true),
     WEIGH_IN("the weighing in"),
     WEIGH_OUT("the weighing out"),
     PRICES("prices"),
     HOURS("hours put right"),
     CLOSE("the closing"),
     RECKON,
-    SETTINGS;
+    SETTINGS("your choices", true);
 
     private final String waits;
     private final boolean jobless;
@@ -105,7 +108,12 @@ public record Form(
 
   /** A form with the caret in its first field. */
   public static Form of(Purpose purpose, String title, String keepWords, List<Field> fields) {
-    return new Form(purpose, title, fields, 0, keepWords, false, false);
+    return new Form(purpose, title, fields, 0, keepWords, false, false, "");
+  }
+
+  /** The same form, of that thing: what is typed in it waits apart from what is typed of others. */
+  public Form about(String thing) {
+    return new Form(purpose, title, fields, at, keepWords, unfolded, explained, thing);
   }
 
   /** What a key made of a form. */
@@ -213,7 +221,7 @@ public record Form(
     while (first < fields.size() && shown(first)) {
       first++;
     }
-    return new Form(purpose, title, fields, first, keepWords, true, false);
+    return new Form(purpose, title, fields, first, keepWords, true, false, about);
   }
 
   /** The same form with the caret in another line; what is left stands there as it is meant. */
@@ -223,7 +231,8 @@ public record Form(
     if (at < fields.size() && next != at) {
       left.set(at, fields.get(at).left());
     }
-    return new Form(purpose, title, left, next, keepWords, unfolded, explained && next == at);
+    boolean still = explained && next == at;
+    return new Form(purpose, title, left, next, keepWords, unfolded, still, about);
   }
 
   /** The same form with the caret in the field of that name, if there is one. */
@@ -242,19 +251,19 @@ public record Form(
   }
 
   private Form explained(boolean other) {
-    return new Form(purpose, title, fields, at, keepWords, unfolded, other);
+    return new Form(purpose, title, fields, at, keepWords, unfolded, other, about);
   }
 
   private Form with(int index, Field field) {
     List<Field> changed = new ArrayList<>(fields);
     changed.set(index, field);
-    return new Form(purpose, title, changed, at, keepWords, unfolded, false);
+    return new Form(purpose, title, changed, at, keepWords, unfolded, false, about);
   }
 
   /** Each field changed by the same rule. */
   public Form mapFields(UnaryOperator<Field> change) {
     List<Field> changed = fields.stream().map(change).toList();
-    return new Form(purpose, title, changed, at, keepWords, unfolded, explained);
+    return new Form(purpose, title, changed, at, keepWords, unfolded, explained, about);
   }
 
   /** The same form with the troubles told beside their fields, and no others. */

@@ -267,7 +267,7 @@ public enum Act {
   ADD_WIRE("add-wire", "wire came", "enter lengths that this job may take", "n"),
   CUT("cut", "wire was cut", "enter blanks that were cut elsewhere", "c"),
   DISCARD("discard", "wire lost", "enter wire that is gone", "x"),
-  DRAW("draw", "draw it down", "thicker wire down to the size wanted; nothing is entered", "d"),
+  DRAW("draw", "draw it down", "thicker wire down to a thinner size", "d"),
   STRIKE(
       "strike",
       "strike it",

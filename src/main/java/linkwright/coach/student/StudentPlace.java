@@ -115,8 +115,10 @@ public final class StudentPlace implements Place {
     };
   }
 
+  /** What is typed of one student is not brought into another's book. */
   private static Turn open(Model model, Form form) {
-    return Turn.to(model.with(new StudentHeld(Optional.of(form), 0)));
+    String id = model.learning().student().map(Learner::id).orElse("");
+    return Turn.to(model.with(new StudentHeld(Optional.of(form.about(id)), 0)));
   }
 
   /** What can be asked of the routines that she met is made once. */

@@ -18,6 +18,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.TypedBefore;
 import linkwright.job.Fact;
 import linkwright.job.JobCard;
+import linkwright.job.JobState;
 import linkwright.job.Pile;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
@@ -28,6 +29,7 @@ import linkwright.standing.Closing;
 import linkwright.standing.JobPrices;
 import linkwright.standing.StillToDo;
 import linkwright.standing.stock.PiecesOver;
+import linkwright.standing.stock.WireAtBench;
 
 /** Plan against what came of it, scrap by kind, the price first and again, what to do next time. */
 final class WeighContent {
@@ -50,6 +52,10 @@ final class WeighContent {
         new Beside(
             List.of(against(model, job, closing)),
             List.of(PriceTable.of(JobPrices.of(job.state(), model.handbook()), closing))));
+    job.standing()
+        .counted()
+        .plan()
+        .ifPresent(plan -> elsewhere(parts, plan, job.state(), model.settings().units()));
     remarks(parts, model, job);
     return new Content(TITLE, parts);
   }
@@ -72,8 +78,12 @@ final class WeighContent {
     line(lines, "soldered scrap", "", mass(in.solderedScrapG(), units));
     line(lines, "filings", "", mass(in.filingsG(), units));
     line(lines, "sweeps", "", mass(in.sweepsG(), units));
-    if (closing.unaccountedG().isPresent()) {
-      line(lines, "not accounted", "", units.mass(closing.unaccountedG().getAsDouble()));
+    OptionalDouble missing = closing.unaccountedG();
+    if (missing.isPresent()) {
+      double all = missing.getAsDouble();
+      double lost =
+          plan.map(known -> PiecesOver.apart(all, known, job.state()).lostG()).orElse(all);
+      line(lines, "not accounted", "", units.mass(lost));
     }
     List<Table.Column> columns =
         List.of(
@@ -133,6 +143,22 @@ final class WeighContent {
         .orElseGet(() -> Closing.of(JobPrices.filled(job.state(), model.handbook()), routine));
   }
 
+  /** What lies somewhere and is in no row of its own. */
+  private static void elsewhere(List<Part> parts, Plan plan, JobState state, UnitStyle units) {
+    if (state.accounts().weighedIn().chainG().isEmpty()) {
+      return;
+    }
+    double over = PiecesOver.massG(plan, state);
+    if (over > 0) {
+      parts.add(Prose.says("Pieces over weigh " + units.mass(over) + ": not lost."));
+    }
+    double atBench = WireAtBench.of(plan, state).massG();
+    if (atBench > 0) {
+      parts.add(
+          Prose.says("Wire still at the bench weighs " + units.mass(atBench) + ": not lost."));
+    }
+  }
+
   private static void remarks(List<Part> parts, Model model, OpenJob job) {
     if (job.state().course().closed()) {
       String closed = ("Closed. " + job.state().course().nextTime()).strip();
@@ -144,13 +170,6 @@ final class WeighContent {
       NextTime.of(job, model.settings().units())
           .forEach(sentence -> parts.add(Prose.says("Next time: " + sentence)));
     }
-    job.standing()
-        .counted()
-        .plan()
-        .map(plan -> PiecesOver.massG(plan, job.state()))
-        .filter(grams -> grams > 0)
-        .map(model.settings().units()::mass)
-        .ifPresent(mass -> parts.add(Prose.says("Pieces over weigh " + mass + ": not lost.")));
     HoursForm.said(model).ifPresent(said -> parts.add(Prose.aside(said)));
     TypedBefore.offer(model).ifPresent(parts::add);
     JobCard card = job.state().card();

@@ -247,6 +247,9 @@ public final class WeighPlace implements Place {
     if (form.purpose() == Form.Purpose.CLOSE) {
       return WorkUndone.questions(model);
     }
+    if (form.purpose() == Form.Purpose.WEIGH_OUT) {
+      return WeighOutForm.questions(form);
+    }
     Standing standing = model.job().orElseThrow().standing();
     return fact(model, form) instanceof Fact.WeighedIn in
         ? Questions.ofWeighing(in, standing, model.settings().units())

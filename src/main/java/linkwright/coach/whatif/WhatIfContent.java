@@ -27,7 +27,11 @@ public record WhatIfContent(UnitStyle units) {
   /** The table, and what is wrong with a variant that comes to nothing. */
   public List<Part> of(List<WhatIf> variants) {
     List<Table.Column> columns = new ArrayList<>(List.of(Table.Column.words("")));
-    variants.forEach(each -> columns.add(Table.Column.numbers(each.says())));
+    List<String> legend = new ArrayList<>();
+    for (WhatIf each : variants) {
+      columns.add(Table.Column.numbers("" + columns.size()));
+      legend.add(legend.size() + 1 + ": " + each.says());
+    }
     List<Table.Line> lines = new ArrayList<>();
     line(lines, variants, "links", plan -> Integer.toString(plan.links()));
     line(lines, variants, "rings", plan -> Integer.toString(plan.rings()));
@@ -46,6 +50,7 @@ public record WhatIfContent(UnitStyle units) {
       cells(lines, variants, "the wire will do", WhatIfContent::chance);
     }
     List<Part> parts = new ArrayList<>(List.of(new Table(columns, lines, -1)));
+    parts.add(Prose.says(String.join("; ", legend) + "."));
     for (WhatIf each : variants) {
       if (each.standing().quote().filter(Quote::lacksMetal).isPresent()) {
         parts.add(Prose.stop(each.says() + ": no price of its metal is known, so none is in it."));

@@ -9,8 +9,10 @@ import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
+import linkwright.coach.form.Choosing;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
+import linkwright.coach.form.Offered;
 import linkwright.coach.form.PlanHelp;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
@@ -20,6 +22,7 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.plan.WishKeys;
+import linkwright.quantity.Read;
 import linkwright.reference.Metal;
 import linkwright.standing.reach.WhatIf;
 
@@ -94,7 +97,7 @@ public final class WhatIfPlace implements Place {
   }
 
   private static Form form(Model model, Map<String, String> typed) {
-    List<String> metals = model.handbook().reference().metals().stream().map(Metal::id).toList();
+    List<Offered> metals = Choosing.metals(model.handbook().reference().metals());
     List<Field> fields = new ArrayList<>();
     for (int i = 2; i <= WhatIf.MOST; i++) {
       for (String key : WhatIf.ASKED) {
@@ -103,7 +106,7 @@ public final class WhatIfPlace implements Place {
         PlanHelp.FieldHelp entry = PlanHelp.of(key);
         Field field =
             key.equals(WishKeys.METAL)
-                ? Field.choice(id, label, "", "left and right go through them", metals)
+                ? Field.choiceOf(id, label, "", "left and right go through them", metals).whole()
                 : Field.of(id, label, "", "empty: as planned")
                     .takes(entry.measure(), model.settings().units());
         fields.add(field.helped(entry.help()));
@@ -124,9 +127,40 @@ public final class WhatIfPlace implements Place {
         : Turn.to(next);
   }
 
+  /** A part of a metal's name is taken where one alone has it, and asked about where several do. */
   @Override
   public Turn confirmed(Model model, Form form) {
-    return formLeft(model);
+    Map<String, String> troubles = new LinkedHashMap<>();
+    Form meant = form.mapFields(field -> metal(model, field, troubles));
+    return troubles.isEmpty()
+        ? left(edited(model, meant, !meant.texts().equals(form.texts())))
+        : edited(model, meant.withTroubles(troubles).atFirstTrouble(), false);
+  }
+
+  private Turn left(Turn edited) {
+    return formLeft(edited.model()).after(edited);
+  }
+
+  private static Field metal(Model model, Field field, Map<String, String> troubles) {
+    String typed = field.text().strip();
+    if (field.choices().isEmpty() || typed.isEmpty()) {
+      return field;
+    }
+    Read<Metal> known = model.handbook().reference().metal(typed);
+    List<Offered> meant = field.offered();
+    if (known.isGood()) {
+      return field.withText(known.orThrow().id());
+    }
+    if (meant.size() == 1) {
+      return field.withText(meant.get(0).id());
+    }
+    troubles.put(
+        field.id(),
+        meant.isEmpty()
+            ? known.problem().orElseThrow()
+            : "Which “%s”? %s."
+                .formatted(typed, String.join(", ", meant.stream().map(Offered::id).toList())));
+    return field;
   }
 
   @Override

@@ -200,6 +200,7 @@ public final class WirePlace implements Place {
       }
       case CUT_WIRE ->
           Questions.ofCut(count(form).orElseThrow(), WireForms.piece(form), job.standing(), units);
+      case WEIGH_OUT -> WeighOutForm.questions(form);
       default -> Map.of();
     };
   }

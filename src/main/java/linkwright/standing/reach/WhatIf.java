@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import linkwright.job.JobState;
 import linkwright.plan.WishKeys;
+import linkwright.reference.Metal;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 
@@ -52,7 +53,7 @@ public record WhatIf(String says, Standing standing) {
       }
       Map<String, String> wish = changed(texts, changes);
       JobState fresh = Standing.newJob(wish, handbook, state.course().routine());
-      all.add(new WhatIf(says(changes), Standing.ofTyped(wish, fresh, handbook)));
+      all.add(new WhatIf(says(changes, handbook), Standing.ofTyped(wish, fresh, handbook)));
     }
     return List.copyOf(all);
   }
@@ -74,7 +75,19 @@ public record WhatIf(String says, Standing standing) {
     return wish;
   }
 
-  private static String says(Map<String, String> changes) {
-    return changes.values().stream().map(String::strip).collect(Collectors.joining(", "));
+  /** A metal by its name. */
+  private static String says(Map<String, String> changes, Handbook handbook) {
+    return changes.entrySet().stream()
+        .map(
+            each ->
+                each.getKey().equals(WishKeys.METAL)
+                    ? handbook
+                        .reference()
+                        .metal(each.getValue())
+                        .found()
+                        .map(Metal::name)
+                        .orElse(each.getValue().strip())
+                    : each.getValue().strip())
+        .collect(Collectors.joining(", "));
   }
 }

@@ -3,6 +3,7 @@ package linkwright.standing.stock;
 import java.util.Map;
 import linkwright.job.Accounts;
 import linkwright.job.JobState;
+import linkwright.job.NotAccounted;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.routine.PieceKind;
@@ -35,6 +36,11 @@ public final class PiecesOver {
       grams += each(size.massG(), size.links()) * over(made, size.links());
     }
     return grams;
+  }
+
+  /** What was not found at the weighing in, g, told apart as the drawer tells it. */
+  public static NotAccounted apart(double notFoundG, Plan plan, JobState state) {
+    return NotAccounted.of(notFoundG, WireAtBench.of(plan, state).massG(), massG(plan, state));
   }
 
   private static double each(double massG, int pieces) {

@@ -1,6 +1,7 @@
 package linkwright.coach.kernel.drafting;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.form.Form;
@@ -32,7 +33,9 @@ public final class Drafting {
 
   /** Forgets what was typed in a form that stayed open until its entry was on the disk. */
   public static Turn entered(Model model, Form form) {
-    return forgotten(model, form.purpose());
+    return form.purpose().isJobless()
+        ? jobless(model, form, Map.of())
+        : forgotten(model, form.purpose());
   }
 
   /** The form in which something waits that would be thrown away first. */
@@ -47,6 +50,11 @@ public final class Drafting {
     return forgotten(model.told("Thrown away: " + DraftWords.thrown(purpose) + "."), purpose);
   }
 
+  /** Throws away what is typed in a form that is no job's, of what it is about. */
+  public static Turn thrownAway(Model model, Form form) {
+    return entered(model.told("Thrown away: " + DraftWords.thrown(form.purpose()) + "."), form);
+  }
+
   /** Throws away what is typed in the form that is open, and leaves it. */
   public static Turn thrownAway(Model model, Place place, Form form) {
     if (DraftWords.of(form.purpose()).isEmpty() || model.job().isEmpty()) {
@@ -57,13 +65,34 @@ public final class Drafting {
     return new Turn(left.model(), thrown.and(left.effects()).effects(), left.next());
   }
 
-  /** What was typed in a form that is no job's, and waits: field → text. */
+  /** What was typed in a form that is no job's, of what it is about, and waits: field → text. */
+  public static Map<String, String> jobless(Model model, Form form) {
+    Map<String, String> waits = jobless(model, form.purpose());
+    Map<String, String> own = new LinkedHashMap<>();
+    for (String field : form.texts().keySet()) {
+      Optional.ofNullable(waits.get(key(form, field))).ifPresent(text -> own.put(field, text));
+    }
+    return own;
+  }
+
+  /** Keeps that, beside what waits of other things; forgets it where it is nothing. */
+  public static Turn jobless(Model model, Form form, Map<String, String> texts) {
+    Map<String, String> all = new LinkedHashMap<>(jobless(model, form.purpose()));
+    form.texts().keySet().forEach(field -> all.remove(key(form, field)));
+    texts.forEach((field, text) -> all.put(key(form, field), text));
+    return jobless(model, form.purpose(), all);
+  }
+
+  private static String key(Form form, String field) {
+    return form.about().isEmpty() ? field : field + " of " + form.about();
+  }
+
+  /** What was typed in such forms that are no job's, and waits: field → text. */
   public static Map<String, String> jobless(Model model, Form.Purpose purpose) {
     return DraftWords.jobless(model).getOrDefault(DraftWords.name(purpose), Map.of());
   }
 
-  /** Keeps that, for no job; forgets it where it is nothing. */
-  public static Turn jobless(Model model, Form.Purpose purpose, Map<String, String> texts) {
+  private static Turn jobless(Model model, Form.Purpose purpose, Map<String, String> texts) {
     String draft = DraftWords.name(purpose);
     Map<String, Map<String, String>> all = new HashMap<>(DraftWords.jobless(model));
     boolean had = all.remove(draft) != null;
