@@ -26,6 +26,7 @@ import linkwright.plain.PlainLines;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
 import linkwright.routine.ChainEnds;
+import linkwright.routine.Routine;
 import linkwright.routine.Wording;
 import linkwright.shell.BookOfJob;
 import linkwright.shell.Start;
@@ -130,9 +131,14 @@ final class PlanCommand implements Callable<Integer> {
                         "There is no file " + path + "." + BookOfJob.near(file, root.home())));
   }
 
-  /** A plan with what it was made of: the wish as typed and the job it stands in. */
+  /**
+   * A plan with what it was made of: the wish as typed and the job it stands in.
+   *
+   * @param routine the routine that was said; empty where it was left out
+   */
   private record Planned(
       String name,
+      Optional<String> routine,
       Map<String, String> wish,
       JobState state,
       Standing standing,
@@ -158,7 +164,10 @@ final class PlanCommand implements Callable<Integer> {
     Optional<String> unwritten =
         into.flatMap(
             file ->
-                Root.path(file).flatMap(to -> PlanFile.write(to, planned.get().wish())).problem());
+                Root.path(file)
+                    .flatMap(
+                        to -> PlanFile.write(to, planned.get().routine(), planned.get().wish()))
+                    .problem());
     if (unwritten.isPresent()) {
       return root.wrong(unwritten.get());
     }
@@ -167,9 +176,14 @@ final class PlanCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     // Nothing is kept here, so what would be asked before it is kept is told.
+    Optional<Routine> routine = handbook.routine(planned.get().state().course().routine());
+    boolean suits = suits(planned.get(), routine, library);
+    if (planned.get().routine().isEmpty() && couldAddOtherwise(planned.get())) {
+      here.err().say(path + ": " + unsaid(routine, suits));
+    }
     Questions.ofPlan(
             standing,
-            handbook.routine(planned.get().state().course().routine()),
+            routine.filter(known -> suits || planned.get().routine().isPresent()),
             JobTraits.of(planned.get().wish(), library.reference()),
             choices.user().units())
         .values()
@@ -219,6 +233,38 @@ final class PlanCommand implements Callable<Integer> {
                         choices.user().words())));
   }
 
+  private static boolean suits(Planned planned, Optional<Routine> routine, Library library) {
+    JobTraits traits = JobTraits.of(planned.wish(), library.reference());
+    return routine
+        .flatMap(known -> known.detail().suits())
+        .map(suits -> traits.meet(suits.when()))
+        .orElse(true);
+  }
+
+  /** Links that join each other may hang, or be folded or turned in: that is their routine's. */
+  private static boolean couldAddOtherwise(Planned planned) {
+    String pattern = planned.wish().getOrDefault(WishKeys.LINK_PATTERN, "").strip();
+    return planned.wish().getOrDefault(WishKeys.RING_INSIDE, "").isBlank()
+        && planned.handbook().routines().stream()
+            .filter(known -> known.detail().linkAdds().isPresent())
+            .anyMatch(known -> known.patterns().contains(pattern));
+  }
+
+  private static String unsaid(Optional<Routine> routine, boolean suits) {
+    String another = " For another add a line to it, such as routine: rope.";
+    return routine
+            .map(
+                known ->
+                    suits
+                        ? "it names no routine, and is reckoned for “%s” (%s)."
+                            .formatted(known.title(), known.id())
+                        : ("it names no routine, and is reckoned as plain links, each hung in the"
+                               + " next; the hours are those of “%s”, which this metal is not for.")
+                            .formatted(known.title()))
+            .orElse("it names no routine, and none suits it: it is reckoned as plain links.")
+        + another;
+  }
+
   private int compare(Planned planned, Choices choices, OutForm as) {
     List<Map<String, String>> changes = new ArrayList<>();
     for (String variant : variants) {
@@ -262,9 +308,13 @@ final class PlanCommand implements Callable<Integer> {
       return Optional.empty();
     }
     String name = read.texts().getOrDefault(WishKeys.JOB, "");
-    JobState state = Standing.newJob(read.texts(), handbook);
+    JobState state =
+        read.routine()
+            .map(routine -> Standing.newJob(read.texts(), handbook, routine))
+            .orElseGet(() -> Standing.newJob(read.texts(), handbook));
     return Optional.of(
-        new Planned(name, read.texts(), state, Standing.of(state, handbook), handbook));
+        new Planned(
+            name, read.routine(), read.texts(), state, Standing.of(state, handbook), handbook));
   }
 
   private Optional<Planned> ofJob(Path book, Handbook handbook) {
@@ -276,6 +326,7 @@ final class PlanCommand implements Callable<Integer> {
             job ->
                 new Planned(
                     job.state().course().name(),
+                    Optional.of(job.state().course().routine()),
                     job.state().course().wish(),
                     job.state(),
                     Standing.of(job.state(), job.handbook()),
