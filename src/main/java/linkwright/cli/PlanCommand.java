@@ -12,6 +12,7 @@ import linkwright.bench.OwnBench;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.UnsaidRoutine;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.keys.Act;
@@ -177,9 +178,10 @@ final class PlanCommand implements Callable<Integer> {
     }
     // Nothing is kept here, so what would be asked before it is kept is told.
     Optional<Routine> routine = handbook.routine(planned.get().state().course().routine());
-    boolean suits = suits(planned.get(), routine, library);
-    if (planned.get().routine().isEmpty() && couldAddOtherwise(planned.get())) {
-      here.err().say(path + ": " + unsaid(routine, suits));
+    boolean suits = UnsaidRoutine.suits(planned.get().wish(), routine, library.reference());
+    if (planned.get().routine().isEmpty()
+        && UnsaidRoutine.matters(planned.get().wish(), handbook)) {
+      here.err().say(path + ": " + UnsaidRoutine.says(routine, suits));
     }
     Questions.ofPlan(
             standing,
@@ -231,38 +233,6 @@ final class PlanCommand implements Callable<Integer> {
                         Map.of(),
                         choices.user().units(),
                         choices.user().words())));
-  }
-
-  private static boolean suits(Planned planned, Optional<Routine> routine, Library library) {
-    JobTraits traits = JobTraits.of(planned.wish(), library.reference());
-    return routine
-        .flatMap(known -> known.detail().suits())
-        .map(suits -> traits.meet(suits.when()))
-        .orElse(true);
-  }
-
-  /** Links that join each other may hang, or be folded or turned in: that is their routine's. */
-  private static boolean couldAddOtherwise(Planned planned) {
-    String pattern = planned.wish().getOrDefault(WishKeys.LINK_PATTERN, "").strip();
-    return planned.wish().getOrDefault(WishKeys.RING_INSIDE, "").isBlank()
-        && planned.handbook().routines().stream()
-            .filter(known -> known.detail().linkAdds().isPresent())
-            .anyMatch(known -> known.patterns().contains(pattern));
-  }
-
-  private static String unsaid(Optional<Routine> routine, boolean suits) {
-    String another = " For another add a line to it, such as routine: rope.";
-    return routine
-            .map(
-                known ->
-                    suits
-                        ? "it names no routine, and is reckoned for “%s” (%s)."
-                            .formatted(known.title(), known.id())
-                        : ("it names no routine, and is reckoned as plain links, each hung in the"
-                               + " next; the hours are those of “%s”, which this metal is not for.")
-                            .formatted(known.title()))
-            .orElse("it names no routine, and none suits it: it is reckoned as plain links.")
-        + another;
   }
 
   private int compare(Planned planned, Choices choices, OutForm as) {
