@@ -133,12 +133,13 @@ final class AgainCommand implements Callable<Integer> {
     } else {
       answer.print(root, "again", parts);
     }
-    int written = into.map(file -> write(file, again.wish())).orElse(Exit.GOOD);
+    Optional<String> routine = Optional.of(earlier.course().routine());
+    int written = into.map(file -> write(file, routine, again.wish())).orElse(Exit.GOOD);
     return name.isPresent() && written == Exit.GOOD ? begin(again, book) : written;
   }
 
-  private int write(String file, Map<String, String> wish) {
-    Read<Path> written = Root.path(file).flatMap(path -> PlanFile.write(path, wish));
+  private int write(String file, Optional<String> routine, Map<String, String> wish) {
+    Read<Path> written = Root.path(file).flatMap(path -> PlanFile.write(path, routine, wish));
     return written.problem().map(root::wrong).orElse(Exit.GOOD);
   }
 

@@ -8,6 +8,7 @@ import linkwright.cli.console.Choices;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Measure;
 import linkwright.coach.form.PlanHelp;
+import linkwright.exchange.PlanFileText;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
 import linkwright.quantity.UnitStyle;
@@ -61,6 +62,8 @@ final class NewPlanCommand implements Callable<Integer> {
    */
   static String text(UnitStyle units) {
     StringBuilder text = new StringBuilder("format: 1\n");
+    comment(text, "", PlanHelp.ROUTINE);
+    text.append("# ").append(PlanFileText.ROUTINE).append(":\n");
     String group = "";
     for (String key : WishKeys.ALL) {
       PlanHelp.FieldHelp entry = PlanHelp.of(key);

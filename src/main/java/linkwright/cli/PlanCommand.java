@@ -12,6 +12,7 @@ import linkwright.bench.OwnBench;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
 import linkwright.cli.console.Surroundings;
+import linkwright.cli.console.UnsaidRoutine;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.keys.Act;
@@ -26,6 +27,7 @@ import linkwright.plain.PlainLines;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Read;
 import linkwright.routine.ChainEnds;
+import linkwright.routine.Routine;
 import linkwright.routine.Wording;
 import linkwright.shell.BookOfJob;
 import linkwright.shell.Start;
@@ -130,9 +132,14 @@ final class PlanCommand implements Callable<Integer> {
                         "There is no file " + path + "." + BookOfJob.near(file, root.home())));
   }
 
-  /** A plan with what it was made of: the wish as typed and the job it stands in. */
+  /**
+   * A plan with what it was made of: the wish as typed and the job it stands in.
+   *
+   * @param routine the routine that was said; empty where it was left out
+   */
   private record Planned(
       String name,
+      Optional<String> routine,
       Map<String, String> wish,
       JobState state,
       Standing standing,
@@ -162,7 +169,10 @@ final class PlanCommand implements Callable<Integer> {
     Optional<String> unwritten =
         into.flatMap(
             file ->
-                Root.path(file).flatMap(to -> PlanFile.write(to, planned.get().wish())).problem());
+                Root.path(file)
+                    .flatMap(
+                        to -> PlanFile.write(to, planned.get().routine(), planned.get().wish()))
+                    .problem());
     if (unwritten.isPresent()) {
       return root.wrong(unwritten.get());
     }
@@ -171,9 +181,15 @@ final class PlanCommand implements Callable<Integer> {
       return Exit.PROBLEMS;
     }
     // Nothing is kept here, so what would be asked before it is kept is told.
+    Optional<Routine> routine = handbook.routine(planned.get().state().course().routine());
+    boolean suits = UnsaidRoutine.suits(planned.get().wish(), routine, library.reference());
+    if (planned.get().routine().isEmpty()
+        && UnsaidRoutine.matters(planned.get().wish(), handbook)) {
+      here.err().say(path + ": " + UnsaidRoutine.says(routine, suits));
+    }
     Questions.ofPlan(
             standing,
-            handbook.routine(planned.get().state().course().routine()),
+            routine.filter(known -> suits || planned.get().routine().isPresent()),
             JobTraits.of(planned.get().wish(), library.reference()),
             choices.user().units())
         .values()
@@ -266,9 +282,13 @@ final class PlanCommand implements Callable<Integer> {
       return Optional.empty();
     }
     String name = read.texts().getOrDefault(WishKeys.JOB, "");
-    JobState state = Standing.newJob(read.texts(), handbook);
+    JobState state =
+        read.routine()
+            .map(routine -> Standing.newJob(read.texts(), handbook, routine))
+            .orElseGet(() -> Standing.newJob(read.texts(), handbook));
     return Optional.of(
-        new Planned(name, read.texts(), state, Standing.of(state, handbook), handbook));
+        new Planned(
+            name, read.routine(), read.texts(), state, Standing.of(state, handbook), handbook));
   }
 
   private Optional<Planned> ofJob(Path book, Handbook handbook) {
@@ -280,6 +300,7 @@ final class PlanCommand implements Callable<Integer> {
             job ->
                 new Planned(
                     job.state().course().name(),
+                    Optional.of(job.state().course().routine()),
                     job.state().course().wish(),
                     job.state(),
                     Standing.of(job.state(), job.handbook()),

@@ -9,6 +9,7 @@ import linkwright.coach.form.Measure;
 import linkwright.coach.form.PlanHelp;
 import linkwright.coach.keys.Act;
 import linkwright.coach.settings.SettingsFields;
+import linkwright.exchange.PlanFileText;
 import linkwright.files.BenchKeys;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.UnitStyle;
@@ -40,6 +41,7 @@ final class ReferenceCommand implements Callable<Integer> {
     List<String> lines = new ArrayList<>();
     lines.add("# What can stand in your files");
     head(lines, "A plan file", "Written by hand, by `linkwright new-plan`, or out of a job.");
+    lines.add(row(PlanFileText.ROUTINE, PlanHelp.ROUTINE));
     for (String key : WishKeys.ALL) {
       PlanHelp.FieldHelp entry = PlanHelp.of(key);
       lines.add(

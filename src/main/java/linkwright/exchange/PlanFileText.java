@@ -1,17 +1,28 @@
 package linkwright.exchange;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Items;
 
 /** A plan as it stands in a plan file. */
 public final class PlanFileText {
+  /** The key of the routine that it is made by, which is none of the wish. */
+  public static final String ROUTINE = "routine";
+
   private PlanFileText() {}
 
-  /** The text of a plan file; every value is quoted, as it was typed. */
-  public static String of(Map<String, String> texts) {
+  /**
+   * The text of a plan file; every value is quoted, as it was typed.
+   *
+   * @param routine the routine that it is made by; empty for none
+   */
+  public static String of(Optional<String> routine, Map<String, String> texts) {
     StringBuilder text = new StringBuilder("format: 1\n");
+    routine
+        .filter(id -> !id.isBlank())
+        .ifPresent(id -> text.append(ROUTINE).append(": ").append(quoted(id)).append('\n'));
     String group = "";
     for (String key : WishKeys.ALL) {
       String value = texts.getOrDefault(key, "").strip();

@@ -25,9 +25,12 @@ import linkwright.plan.ChainWish;
 import linkwright.plan.NamedFormers;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
+import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
 import linkwright.reference.Clasp;
+import linkwright.routine.Makes;
+import linkwright.routine.Routine;
 import org.yaml.snakeyaml.nodes.MappingNode;
 
 /**
@@ -35,10 +38,14 @@ import org.yaml.snakeyaml.nodes.MappingNode;
  *
  * @param wish what it asks for; empty while something is wrong
  * @param texts what is written, by the keys of {@link WishKeys}; also when something is wrong
+ * @param routine the routine that it is made by; empty where it says none
  * @param problems all that is wrong, located
  */
 public record PlanFile(
-    Optional<ChainWish> wish, Map<String, String> texts, List<Problem> problems) {
+    Optional<ChainWish> wish,
+    Map<String, String> texts,
+    Optional<String> routine,
+    List<Problem> problems) {
   private static final List<String> GROUPS = List.of("link", "ring", "clasp");
 
   /** Copies the collections. */
@@ -61,12 +68,15 @@ public record PlanFile(
         : Optional.empty();
   }
 
+  private static PlanFile none(List<Problem> problems) {
+    return new PlanFile(Optional.empty(), Map.of(), Optional.empty(), problems);
+  }
+
   /** Reads a plan file; what can be looked up is looked up in the library. */
   public static PlanFile read(Path path, Library library) {
     List<Problem> trouble = new ArrayList<>();
     Optional<DataFile> file = Home.read(path, trouble);
-    return file.map(found -> of(found, library))
-        .orElseGet(() -> new PlanFile(Optional.empty(), Map.of(), trouble));
+    return file.map(found -> of(found, library)).orElseGet(() -> none(trouble));
   }
 
   /**
@@ -89,12 +99,13 @@ public record PlanFile(
   /**
    * Writes a plan file that is not there yet.
    *
+   * @param routine the routine that it is made by; empty for none
    * @param texts what was typed, by the keys of {@link WishKeys}
    * @return its path, or a sentence that says why it was not written
    */
-  public static Read<Path> write(Path path, Map<String, String> texts) {
+  public static Read<Path> write(Path path, Optional<String> routine, Map<String, String> texts) {
     try {
-      Disk.create(path, PlanFileText.of(texts).getBytes(StandardCharsets.UTF_8));
+      Disk.create(path, PlanFileText.of(routine, texts).getBytes(StandardCharsets.UTF_8));
       return Read.good(path);
     } catch (FileAlreadyExistsException there) {
       return Read.bad(path + " is there already, and stays as it is: take another name.");
@@ -118,9 +129,7 @@ public record PlanFile(
                       "Write metal: sterling and so on, one a line.");
                   return Optional.empty();
                 });
-    return fields
-        .map(found -> of(found, library))
-        .orElseGet(() -> new PlanFile(Optional.empty(), Map.of(), problems.all()));
+    return fields.map(found -> of(found, library)).orElseGet(() -> none(problems.all()));
   }
 
   static PlanFile of(YamlFields from, Library library) {
@@ -142,6 +151,7 @@ public record PlanFile(
       at.flatMap(fields -> text(fields, key.substring(dot + 1)))
           .ifPresent(text -> texts.put(key, text));
     }
+    Optional<String> routine = from.optional(PlanFileText.ROUTINE, id -> routine(id, library));
     groups.values().forEach(YamlFields::sound);
     boolean wellFormed = from.sound();
     Map<String, String> sized = NamedFormers.sized(texts, library.bench().bench().formersMm());
@@ -152,7 +162,24 @@ public record PlanFile(
         reading.wish().map(wish -> wish.metal().notPlanned()).filter(why -> !why.isEmpty());
     refused.ifPresent(why -> from.wrongValue(WishKeys.METAL, why, ""));
     Optional<ChainWish> wish = wellFormed && refused.isEmpty() ? reading.wish() : Optional.empty();
-    return new PlanFile(wish, sized, from.problems().all());
+    return new PlanFile(wish, sized, routine, from.problems().all());
+  }
+
+  private static Read<String> routine(String id, Library library) {
+    List<String> chains =
+        library.routines().values().stream()
+            .filter(known -> known.makes() == Makes.CHAIN)
+            .map(Routine::id)
+            .toList();
+    return chains.contains(id)
+        ? Read.good(id)
+        : Read.bad(
+            (library.routines().containsKey(id)
+                    ? "The routine “" + id + "” makes no chain. "
+                    : "There is no routine “" + id + "”. ")
+                + Nearest.of(id, chains)
+                    .map(near -> "Did you mean " + near + "?")
+                    .orElse("Of chains there are: " + String.join(", ", chains) + "."));
   }
 
   /** What stands at a key as it would be typed: a list with commas, formers as name=size. */

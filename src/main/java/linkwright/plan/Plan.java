@@ -190,7 +190,9 @@ public record Plan(
   public boolean wiresPass() {
     return wish.ring().isPresent()
         ? wish.ring().get().insideMm() >= leastRingInsideMm() - 1e-9
-        : sizes.stream().allMatch(size -> size.link().insideMm() >= leastRingInsideMm() - 1e-9);
+        : sizes.stream()
+            .allMatch(
+                size -> size.link().freeInsideMm(wish.wireMm()) >= leastRingInsideMm() - 1e-9);
   }
 
   /** The link's blank, mm. */

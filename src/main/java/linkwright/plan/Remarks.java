@@ -20,7 +20,8 @@ final class Remarks {
       WishedLink link = i == 0 ? wish.link() : wish.repeat().others().get(i - 1).link();
       String of = sizes.size() == 1 ? "" : sizes.get(i).name() + ": ";
       of(wish, link, sizes.get(i).link(), units).forEach(each -> remarks.add(of + each));
-      if (wish.ring().isEmpty() && sizes.get(i).link().insideMm() < 2 * wish.wireMm() - 1e-9) {
+      if (wish.ring().isEmpty()
+          && sizes.get(i).link().freeInsideMm(wish.wireMm()) < 2 * wish.wireMm() - 1e-9) {
         remarks.add(
             of
                 + "The wires of its two neighbors do not pass this link: it needs "

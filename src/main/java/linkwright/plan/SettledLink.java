@@ -42,4 +42,15 @@ public record SettledLink(
   public SettledLink {
     formersMm = Collections.unmodifiableMap(new LinkedHashMap<>(formersMm));
   }
+
+  /**
+   * What it has free inside for its neighbours' wires, mm: where it is folded or turned into them,
+   * more than it adds.
+   *
+   * @param wireMm its wire's thickness, mm
+   */
+  double freeInsideMm(double wireMm) {
+    double ends = formed.map(link -> link.lengthMm() - link.insideLengthMm()).orElse(2 * wireMm);
+    return Math.max(insideMm, lengthMm.orElse(0) - ends);
+  }
 }

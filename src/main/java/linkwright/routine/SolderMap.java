@@ -3,6 +3,7 @@ package linkwright.routine;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -30,18 +31,34 @@ public record SolderMap(List<SolderedAt> joints) {
     joints = List.copyOf(joints);
   }
 
-  /** The map of a routine; without joints where its steps name none. */
+  /**
+   * The map of a routine; without joints where its steps name none. What a trial solders as the run
+   * does later is told there.
+   */
   public static SolderMap of(Routine routine) {
     List<SolderedAt> joints = new ArrayList<>();
     int number = 0;
     for (Step step : routine.steps()) {
       number++;
       Set<PieceKind> kinds = inTheFlame(step, routine);
-      for (var each : step.detail().solder().entrySet()) {
-        joints.add(new SolderedAt(number, kinds, each.getKey(), each.getValue()));
+      for (Map.Entry<String, String> each : step.detail().solder().entrySet()) {
+        if (!comesAgain(each, step, routine)) {
+          joints.add(new SolderedAt(number, kinds, each.getKey(), each.getValue()));
+        }
       }
     }
     return new SolderMap(joints);
+  }
+
+  private static boolean comesAgain(Map.Entry<String, String> joint, Step at, Routine routine) {
+    return tries(at)
+        && routine.steps().stream()
+            .filter(step -> !tries(step))
+            .anyMatch(step -> step.detail().solder().entrySet().contains(joint));
+  }
+
+  private static boolean tries(Step step) {
+    return step.part() == RoutinePart.TRIAL || step.part() == RoutinePart.SAMPLE;
   }
 
   /**

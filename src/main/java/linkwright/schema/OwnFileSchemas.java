@@ -17,6 +17,7 @@ import linkwright.coach.form.Measure;
 import linkwright.coach.form.PlanHelp;
 import linkwright.coach.keys.Act;
 import linkwright.coach.settings.SettingsFields;
+import linkwright.exchange.PlanFileText;
 import linkwright.files.BenchKeys;
 import linkwright.job.PriceList;
 import linkwright.lesson.Roster;
@@ -28,7 +29,10 @@ final class OwnFileSchemas {
   private OwnFileSchemas() {}
 
   static Map<String, Object> plan() {
-    KeyGroup file = new KeyGroup().some("format", KeyGroup.format());
+    KeyGroup file =
+        new KeyGroup()
+            .some("format", KeyGroup.format())
+            .some(PlanFileText.ROUTINE, text(PlanHelp.ROUTINE));
     Map<String, KeyGroup> groups = new LinkedHashMap<>();
     for (String key : WishKeys.ALL) {
       int dot = key.indexOf('.');

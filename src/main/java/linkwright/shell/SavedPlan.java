@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import linkwright.files.Home;
 import linkwright.files.Library;
@@ -32,7 +31,7 @@ final class SavedPlan {
 
   /**
    * The entries that begin a job with the plan of a file: those before it, a routine that was not
-   * chosen being the one for the plan's pattern, and the plan.
+   * chosen being the file's, else the one for the plan's pattern, and the plan.
    *
    * @param typed a path, or a name in the folder {@code plans} of the user's, with or without its
    *     ending
@@ -60,7 +59,7 @@ final class SavedPlan {
       return Read.bad(plan.problems().get(0).sentence());
     }
     List<Fact> facts = new ArrayList<>();
-    before.forEach(fact -> facts.add(routined(fact, plan.texts(), handbook)));
+    before.forEach(fact -> facts.add(routined(fact, plan, handbook)));
     List<Entry> entries = new ArrayList<>();
     for (Fact fact : facts) {
       entries.add(new Entry(entries.size() + 1, Instant.EPOCH, "plan", fact));
@@ -70,11 +69,13 @@ final class SavedPlan {
     return Read.good(List.copyOf(facts));
   }
 
-  private static Fact routined(Fact fact, Map<String, String> wish, Handbook handbook) {
+  private static Fact routined(Fact fact, PlanFile plan, Handbook handbook) {
     return fact instanceof Fact.JobOpened opened && opened.routine().isEmpty()
         ? new Fact.JobOpened(
             opened.name(),
-            Standing.routineFor(wish, handbook).map(Routine::id).orElse(USUAL_ROUTINE))
+            plan.routine()
+                .or(() -> Standing.routineFor(plan.texts(), handbook).map(Routine::id))
+                .orElse(USUAL_ROUTINE))
         : fact;
   }
 

@@ -208,7 +208,7 @@ class PlanCommandTest {
           """;
       assertThat(plan(loops.formatted(""))).isZero();
       assertThat(line.out().replaceAll("\\s+", " "))
-          .contains("Link inside: 7.31 mm, reckoned", "some six tenths of the ring's inside")
+          .contains("Link adds: 7.31 mm, reckoned", "some six tenths of the ring's inside")
           .doesNotContain("Solder has to be");
       assertThat(plan(loops.formatted(", inside-length: 6.6 mm"))).isZero();
       assertThat(line.out().replaceAll("\\s+", " ")).doesNotContain("six tenths");

@@ -6,10 +6,12 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.cli.console.Exit;
 import linkwright.exchange.PlanFileText;
 import linkwright.plan.WishKeys;
 import linkwright.reckon.SeededWish;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,6 +56,52 @@ class PlanOfFileAndJobTest {
     assertThat(plan(line, "q")).as(line.out()).isEqualTo(alone);
   }
 
+  private static final String ROUND = PLAN + "link: {pattern: round, formers: {ring: 10 mm}}\n";
+
+  /** A rope of 3 mm rings; 0.7 of the wire's thickness each, as its routine says: derived. */
+  @Test
+  void they_agree_by_the_routine_that_the_file_names() {
+    Commandline line = new Commandline(folder);
+    String cord = PLAN.replace("1.2 mm", "0.9 mm") + "routine: rope\n";
+    Path file = line.file("cord.yaml", cord + "link: {pattern: round, formers: {ring: 3 mm}}\n");
+    Map<String, Object> alone = plan(line, file.toString());
+    assertThat((Integer) alone.get("links")).isGreaterThan(600);
+    assertThat(line.err()).doesNotContain("names no routine", "do not pass");
+    assertThat(line.run("plan", file.toString())).isEqualTo(Exit.GOOD);
+    assertThat(line.out()).contains("Link adds").doesNotContain("Link inside:");
+    line.typing(List.of("=", "="), "walk", "--plain", "--new", "Q", "--plan", file.toString());
+    assertThat(plan(line, "q")).as(line.out()).isEqualTo(alone);
+    Path again = folder.resolve("again.yaml");
+    assertThat(line.run("plan", "q", "--into", again.toString())).isEqualTo(Exit.GOOD);
+    assertThat(again).content().contains("routine: \"rope\"");
+    assertThat(line.run("plan", again.toString(), "--as", "yaml")).isEqualTo(Exit.GOOD);
+    assertThat(line.out()).contains("\nlinks: " + alone.get("links") + "\n");
+  }
+
+  /** Sterling does not fuse: it is not silently taken for loop-in-loop. */
+  @Test
+  void a_file_without_a_routine_tells_what_it_was_reckoned_for() {
+    Commandline line = new Commandline(folder);
+    Path file = line.file("plain.yaml", ROUND);
+    assertThat(line.run("plan", file.toString())).as(line.err()).isEqualTo(Exit.GOOD);
+    assertThat(line.err())
+        .contains("names no routine", "plain links, each hung in the next")
+        .doesNotContain("is this right?");
+    Path fine = line.file("fine.yaml", ROUND.replace("sterling", "fine-silver"));
+    line.run("plan", fine.toString());
+    assertThat(line.err()).contains("names no routine", "(loop-in-loop)");
+  }
+
+  @Test
+  void a_routine_that_there_is_not_or_that_makes_no_chain_is_told_with_its_line() {
+    Commandline line = new Commandline(folder);
+    for (String routine : List.of("ropes", "clasp-box")) {
+      Path file = line.file("no.yaml", ROUND + "routine: " + routine + "\n");
+      assertThat(line.run("plan", file.toString())).isEqualTo(Exit.PROBLEMS);
+      assertThat(line.err()).contains("“" + routine + "”", ":8:");
+    }
+  }
+
   /** In her words too: no figure is told by one with another last digit than by the other. */
   @ParameterizedTest
   @CsvSource({"metric,1", "inch,81"})
@@ -66,7 +114,7 @@ class PlanOfFileAndJobTest {
           new LinkedHashMap<>(
               units.equals("inch") ? SeededWish.inInches(seed) : SeededWish.of(seed));
       wish.put(WishKeys.STOCK, units.equals("inch") ? "3 ft, 11.375 in" : "1 m, 289 mm");
-      Path file = line.file(seed + ".yaml", PlanFileText.of(wish));
+      Path file = line.file(seed + ".yaml", PlanFileText.of(Optional.empty(), wish));
       if (line.run("plan", file.toString()) == Exit.GOOD) {
         String alone = line.out();
         String job = "q" + seed;

@@ -155,7 +155,7 @@ class ShippedDrawingsTest {
     assertThat(taken).as("tools that texts name").isPositive();
   }
 
-  /** Solder runs on fluxed metal alone, at the last joint as at the first. */
+  /** Solder runs on fluxed metal alone, at the last joint as at the first, tests and trial too. */
   @Test
   void whoever_solders_a_joint_is_told_to_flux_and_has_it_laid_out() {
     assertThat(
@@ -164,6 +164,30 @@ class ShippedDrawingsTest {
                     !step.detail().solder().isEmpty()
                         && !(step.doText().toLowerCase(Locale.ROOT).contains("flux")
                             && step.detail().tools().contains("flux and brush"))))
+        .isEmpty();
+    Pattern solders =
+        Pattern.compile("\\b(pallion|solder(s|ed)? (it|them|hard|two)|easier solder)\\b");
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    step.does().contains(Hazard.FLUX_FUMES)
+                        && solders.matcher(step.doText()).find()
+                        && step.detail().solder().isEmpty()))
+        .as("the grade of each joint is laid out")
+        .isEmpty();
+  }
+
+  /** What is soldered again is fluxed again. */
+  @Test
+  void no_remedy_solders_without_flux() {
+    Pattern solders =
+        Pattern.compile("\\bsolder (it|on|that)\\b|solder again|, soldered,|flash it|run its");
+    assertThat(
+            ShippedSteps.in(
+                step ->
+                    step.wrong().stream()
+                        .map(each -> each.remedy().toLowerCase(Locale.ROOT))
+                        .anyMatch(text -> solders.matcher(text).find() && !text.contains("flux"))))
         .isEmpty();
   }
 

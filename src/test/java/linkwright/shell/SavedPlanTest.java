@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
@@ -32,7 +33,9 @@ class SavedPlanTest {
     home = new Home(folder);
     handbook = Start.handbook(Library.load(home));
     Files.createDirectories(folder.resolve("plans"));
-    PlanFile.write(folder.resolve("plans").resolve("gate.yaml"), Wishes.common().texts()).orThrow();
+    PlanFile.write(
+            folder.resolve("plans").resolve("gate.yaml"), Optional.empty(), Wishes.common().texts())
+        .orThrow();
   }
 
   @Test
@@ -54,6 +57,7 @@ class SavedPlanTest {
     String oval = "oval";
     PlanFile.write(
             folder.resolve("plans").resolve("oval.yaml"),
+            Optional.empty(),
             Wishes.common().with(WishKeys.LINK_PATTERN, oval).texts())
         .orThrow();
     Fact.JobOpened open = new Fact.JobOpened("Gate", "");
@@ -65,6 +69,22 @@ class SavedPlanTest {
     assertThat(SavedPlan.read(home, "oval", List.of(open), handbook).orThrow().get(0))
         .isEqualTo(new Fact.JobOpened("Gate", byFile));
     assertThat(SavedPlan.read(home, "oval", BEFORE, handbook).orThrow().get(0))
+        .isEqualTo(BEFORE.get(0));
+  }
+
+  @Test
+  void its_own_routine_goes_before_its_patterns_and_after_one_that_was_chosen() {
+    PlanFile.write(
+            folder.resolve("plans").resolve("cord.yaml"),
+            Optional.of("rope"),
+            Wishes.common().texts())
+        .orThrow();
+    assertThat(
+            SavedPlan.read(home, "cord", List.of(new Fact.JobOpened("Gate", "")), handbook)
+                .orThrow()
+                .get(0))
+        .isEqualTo(new Fact.JobOpened("Gate", "rope"));
+    assertThat(SavedPlan.read(home, "cord", BEFORE, handbook).orThrow().get(0))
         .isEqualTo(BEFORE.get(0));
   }
 

@@ -25,6 +25,7 @@ import linkwright.shell.BookOfJob;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
+import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
 import linkwright.text.Slug;
 
@@ -187,7 +188,9 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     PlanFile file = PlanFile.read(Path.of(plan.get()), library);
     List<Problem> problems = new ArrayList<>(file.problems());
     if (file.wish().isPresent()) {
-      String why = Standing.ofWish(file.texts(), Start.handbook(library)).counted().sentence();
+      Handbook handbook = Start.handbook(library);
+      String why =
+          Standing.of(Standing.newJob(file.texts(), handbook, by), handbook).counted().sentence();
       if (!why.isEmpty()) {
         problems.add(new Problem(plan.get(), 0, 0, why, ""));
       }
@@ -195,13 +198,18 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     return Read.good(begun(new Begun(name, by, file.texts()), problems));
   }
 
-  /** The routine for the pattern of a plan file; the usual one without a plan. */
+  /** A plan file's routine, else the one for its pattern; the usual one without a plan. */
   private static String proposed(Optional<String> plan, Library library) {
     return plan.map(Path::of)
         .filter(Files::isRegularFile)
-        .map(path -> PlanFile.read(path, library).texts())
-        .flatMap(texts -> Standing.routineFor(texts, Start.handbook(library)))
-        .map(Routine::id)
+        .map(path -> PlanFile.read(path, library))
+        .flatMap(
+            file ->
+                file.routine()
+                    .or(
+                        () ->
+                            Standing.routineFor(file.texts(), Start.handbook(library))
+                                .map(Routine::id)))
         .orElse(USUAL_ROUTINE);
   }
 

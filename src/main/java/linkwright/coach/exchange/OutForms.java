@@ -2,6 +2,7 @@ package linkwright.coach.exchange;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
@@ -119,9 +120,9 @@ final class OutForms {
     if (isPlan(form)) {
       return model
           .job()
-          .map(job -> job.state().course().wish())
-          .filter(wish -> !wish.isEmpty())
-          .map(wish -> Read.good(PlanFileText.of(wish)))
+          .map(job -> job.state().course())
+          .filter(course -> !course.wish().isEmpty())
+          .map(course -> Read.good(PlanFileText.of(Optional.of(course.routine()), course.wish())))
           .orElseGet(() -> Read.bad("This job has no plan yet."));
     }
     String table = form.text(TABLE);

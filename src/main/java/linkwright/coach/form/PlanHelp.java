@@ -15,6 +15,12 @@ public final class PlanHelp {
    */
   public record FieldHelp(Measure measure, String hint, String help) {}
 
+  /** What a plan file says beside the wish: which routine it is made by. */
+  public static final String ROUTINE =
+      "The routine that it is made by. It changes what a link adds to the chain, the usual loss and"
+          + " the hours; where it is left out, the plainest routine for the link is taken, and"
+          + " told where another would count otherwise. For instance rope.";
+
   private static final Map<String, FieldHelp> ENTRIES =
       Map.ofEntries(
           entry(

@@ -129,7 +129,7 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
     String one = plan.sized() ? "one repeat " : "one ";
     rows.add(row(one + "fewer", fewer));
     rows.add(row(one + "more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
-    sizes(rows, plan);
+    sizes(rows, standing, plan);
     wire(rows, standing, plan);
     rows.add(row("holds", units.pull(plan.pull().solderedN())));
     return rows;
@@ -141,10 +141,13 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
         .ifPresent(where -> rows.add(row("mark", where)));
   }
 
-  private void sizes(List<Row> rows, Plan plan) {
+  private void sizes(List<Row> rows, Standing standing, Plan plan) {
     SettledLink link = plan.link();
     rows.add(row("link blank", units.length(plan.linkBlankMm())).from(link.blankFrom().word()));
-    rows.add(row("link inside", units.length(plan.linkInsideMm())).from(link.insideFrom().word()));
+    boolean turned = standing.walked().flatMap(routine -> routine.detail().linkAdds()).isPresent();
+    rows.add(
+        row(turned ? "link adds" : "link inside", units.length(plan.linkInsideMm()))
+            .from(link.insideFrom().word()));
     if (link.lengthMm().isPresent() && link.widthMm().isPresent()) {
       String length = units.length(link.lengthMm().getAsDouble());
       rows.add(
