@@ -9,8 +9,8 @@ import linkwright.coach.content.Table;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.safety.HotWorkWords;
+import linkwright.job.FailedPieces;
 import linkwright.routine.Remedy;
-import linkwright.standing.FailedPieces;
 
 /** A line for each stage and reason; below them the cure of the chosen one. */
 final class FailedContent {

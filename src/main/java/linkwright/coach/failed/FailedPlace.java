@@ -9,7 +9,7 @@ import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
-import linkwright.standing.FailedPieces;
+import linkwright.job.FailedPieces;
 
 /** What failed in this job: where, why, how often, and the cure. Nothing is entered here. */
 public final class FailedPlace implements Place {

@@ -1,12 +1,9 @@
-package linkwright.standing;
+package linkwright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.List;
-import linkwright.job.Entry;
-import linkwright.job.EntryId;
-import linkwright.job.Fact;
 import linkwright.plan.Wishes;
 import linkwright.routine.AfterFault;
 import linkwright.routine.PieceKind;

@@ -1,4 +1,4 @@
-package linkwright.standing;
+package linkwright.job;
 
 import java.time.Instant;
 import java.util.Comparator;
@@ -6,9 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import linkwright.job.Entry;
-import linkwright.job.Fact;
-import linkwright.job.Strikes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Remedy;
 import linkwright.routine.Routine;
