@@ -294,7 +294,7 @@ public record BookMerge(
     byDevice.forEach(
         (device, rows) ->
             summary.add(
-                machines.get(device)
+                (byDevice.size() == 1 ? "One machine" : machines.get(device))
                     + ": "
                     + lines(rows.size())
                     + ", "

@@ -39,7 +39,7 @@ final class JoblessDrafts {
       return next;
     }
     Turn resumed =
-        Places.of(next.model()).edited(next.model(), is.orElseThrow().withTexts(waits), true);
+        Places.of(next.model()).edited(next.model(), is.orElseThrow().resumed(waits), true);
     return resumed.after(next);
   }
 

@@ -116,6 +116,15 @@ class BookMergeTest {
             "lap: 1 entry, 1 to 1.");
   }
 
+  /** A machine that nobody named goes by the name of its host: no word for a person. */
+  @Test
+  void where_one_machine_wrote_it_all_its_name_is_not_told() throws IOException {
+    Path one = book("one.yaml", List.of(OPENED, noted(2, "bench-k7f3m2q9", Duration.ofDays(1))));
+    assertThat(BookMerge.of(List.of(one)).orThrow().summary())
+        .contains("One machine: 2 entries, 1 to 2.")
+        .doesNotContain("bench: 2 entries, 1 to 2.");
+  }
+
   /** What tells machines apart inside is no word for a person, in no form of the answer. */
   @Test
   void machines_that_are_called_alike_are_told_apart_by_which_wrote_first() throws IOException {

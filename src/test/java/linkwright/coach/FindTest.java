@@ -37,13 +37,43 @@ class FindTest {
     assertThat(bench.notice()).contains("o does it");
   }
 
+  /** Whoever only wants to read on has passed nothing by it. */
   @Test
-  void a_step_is_opened() {
+  void a_step_is_looked_at_and_nothing_is_entered_by_it() {
+    bench.goTo("cut-blanks");
+    int open = bench.at().number();
+    int entered = bench.performed(Effect.KeepFacts.class).size();
+    String title = bench.at().routine().steps().get(open + 3).title();
+    find(title);
+    assertThat(bench.performed(Effect.KeepFacts.class)).hasSize(entered);
+    assertThat(bench.at().number()).isEqualTo(open);
+    assertThat(Shown.draw(bench.model(), Glyphs.FULL).text())
+        .contains(title)
+        .contains("Only a look: step " + open + " stays open");
+    bench.press("space");
+    assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).doesNotContain("Only a look");
+    assertThat(bench.performed(Effect.KeepFacts.class)).hasSize(entered);
+  }
+
+  @Test
+  void a_step_that_was_found_is_opened_by_the_key_that_opens_what_is_looked_at() {
     String title = bench.at().routine().steps().get(4).title();
-    find(title).seeCautions();
+    find(title).press("g").seeCautions();
     assertThat(bench.at().number()).as("its own cards come first").isEqualTo(1);
-    find(title).seeCautions();
+    find(title).press("g").seeCautions();
     assertThat(bench.at().number()).isEqualTo(5);
+  }
+
+  @Test
+  void a_step_is_looked_at_without_beginning_a_sitting_or_opening_a_closed_job() {
+    String title = bench.at().routine().steps().get(4).title();
+    bench.goTo("cut-blanks").press("q");
+    int entered = bench.performed(Effect.KeepFacts.class).size();
+    find(title);
+    assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).contains("Only a look");
+    assertThat(bench.performed(Effect.KeepFacts.class)).hasSize(entered);
+    bench.press("g");
+    assertThat(bench.performed(Effect.KeepFacts.class)).hasSize(entered + 1);
   }
 
   @Test

@@ -99,4 +99,27 @@ class JoblessDraftsTest {
     assertThat(bench.shown()).contains("typed, not entered: your choices");
     assertThat(bench.press(",").shown()).contains("x77");
   }
+
+  @Test
+  void what_waits_is_told_and_thrown_away_where_it_is_typed_too() {
+    Apprentice bench = Apprentice.atTheTray().press("d");
+    assertThat(bench.shown()).doesNotContain("typed, not entered");
+    bench.press("n").type("silver March").press("esc");
+    assertThat(bench.shown()).contains("typed, not entered: a lot that came").contains("ctrl-x");
+    assertThat(bench.press("ctrl-x").told())
+        .isEqualTo("Thrown away: what was typed of a lot that came.");
+    assertThat(bench.shown()).doesNotContain("typed, not entered");
+    bench.press("esc", "o", "n").type("Zora").press("esc");
+    assertThat(bench.shown()).contains("typed, not entered: your bench");
+    assertThat(bench.press("esc").shown())
+        .contains("typed, not entered: your bench, o leads there");
+    assertThat(bench.press("o", "ctrl-x").shown()).doesNotContain("typed, not entered");
+    assertThat(bench.press("n").shown()).doesNotContain("Zora");
+  }
+
+  /** The first letter replaces what stood there before, not what somebody typed. */
+  @Test
+  void words_that_wait_are_gone_on_with() {
+    assertThat(typed().press("esc", "n").type("Q").shown()).contains("HarbourQ");
+  }
 }

@@ -57,6 +57,16 @@ class SaidFirstTest extends StudentBench {
     assertThat(Pages.of(model).open().toString()).doesNotContain("LOOK_ON");
   }
 
+  @Test
+  void what_comes_is_not_found_and_looked_at_before_she_has_said_it() {
+    maraWorks();
+    press(rightKey(), "space", "f");
+    "Anneal the wire".chars().forEach(letter -> press(Character.toString(letter)));
+    press("enter");
+    assertThat(parts().toString()).doesNotContain("Only a look");
+    assertThat(model.notice().text()).contains("says what comes before it is shown");
+  }
+
   /** Neither the places of the job nor its book nor a rehearsal answers for her. */
   @Test
   void what_is_still_to_be_said_is_named_at_no_place_of_the_job() {

@@ -33,9 +33,7 @@ final class BenchContent {
           "bench", Prose.stop("The routine of this job is not among the files at hand."));
     }
     AtBench at = found.get();
-    Optional<AtBench> looked =
-        BenchSitting.away(model) ? Optional.empty() : BenchLook.at(model, at);
-    return looked
+    return BenchLook.at(model, at)
         .map(there -> BenchLook.content(model, at, there))
         .orElseGet(() -> new Content(title(at), parts(model, held, at)));
   }

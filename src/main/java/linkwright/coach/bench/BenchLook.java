@@ -9,7 +9,9 @@ import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.keys.Key;
+import linkwright.job.Fact;
 import linkwright.routine.Step;
+import linkwright.routine.StepId;
 
 /** A look at other steps: it writes nothing and changes no wait; opening one is another act. */
 final class BenchLook {
@@ -48,13 +50,36 @@ final class BenchLook {
                 : BenchScreens.asking(screen, new BenchAsk.Looking(steps.get(next).id()))));
   }
 
+  /** Looks at the step of that name, from wherever; the open one is come to. */
+  static Turn at(Model model, StepId id) {
+    Model there = model.with(BenchHeld.PLAIN);
+    Optional<AtBench> open = AtBench.of(there);
+    Optional<Step> step = open.flatMap(at -> at.routine().step(id));
+    if (step.isEmpty() || open.get().step().id().equals(id)) {
+      return BenchSitting.enter(model);
+    }
+    Model looking = there.with(BenchScreens.asking(BenchHeld.PLAIN, new BenchAsk.Looking(id)));
+    // Of what lies ahead a student sees nothing before she has said it.
+    return isAheadClosed(looking)
+        ? Turn.to(
+            model.told(
+                "Who learns says what comes before it is shown: at the bench {do:next-step} asks."))
+        : Turn.to(looking);
+  }
+
   /** Opens the step that is looked at; what is passed on the way is entered. */
   static Turn open(Model model, AtBench open) {
     Optional<AtBench> looked = at(model, open);
     if (looked.isEmpty()) {
       return Turn.to(model.with(BenchHeld.PLAIN));
     }
-    return BenchGate.jump(model, open, looked.get().step());
+    if (BenchSitting.closed(model)) {
+      return Turn.to(BenchSitting.reopenFirst(model));
+    }
+    Turn turn = BenchGate.jump(model, open, looked.get().step());
+    return BenchSitting.away(model)
+        ? BenchPassing.with(List.of(new Fact.SittingStarted(model.person())), turn)
+        : turn;
   }
 
   static Content content(Model model, AtBench open, AtBench looked) {

@@ -55,12 +55,12 @@ public final class BenchPlace implements Place {
 
   private List<Act> openActs(Model model) {
     BenchHeld screen = screen(model);
-    if (BenchSitting.away(model)) {
-      return List.of(Act.BACK_AT_BENCH, Act.MORE, Act.LESS);
-    }
     if (screen.ask() instanceof BenchAsk.Looking) {
       return List.of(
           Act.BACK_FROM_LOOK, Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.MORE, Act.TO_PILES);
+    }
+    if (BenchSitting.away(model)) {
+      return List.of(Act.BACK_AT_BENCH, Act.MORE, Act.LESS);
     }
     if (BenchGate.caution(model).isPresent()) {
       return Turning.with(
@@ -376,7 +376,7 @@ public final class BenchPlace implements Place {
 
   @Override
   public Turn enterAt(Model model, String id) {
-    return BenchSitting.enterAt(model, new StepId(id));
+    return BenchLook.at(model, new StepId(id));
   }
 
   static Optional<Integer> number(BenchHeld screen) {

@@ -11,7 +11,6 @@ import linkwright.coach.kernel.safety.Cards;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.routine.Step;
-import linkwright.routine.StepId;
 
 /** Coming to the bench and leaving it: sittings begin and end, cards are seen before the step. */
 final class BenchSitting {
@@ -41,27 +40,20 @@ final class BenchSitting {
     return facts.isEmpty() ? BenchGate.settle(there) : Turn.keep(there, facts);
   }
 
-  /** Comes to the bench and opens that step: its cautions are seen first. */
-  static Turn enterAt(Model model, StepId id) {
-    Model there = model.with(BenchHeld.PLAIN);
-    Optional<Step> step = AtBench.of(there).flatMap(at -> at.routine().step(id));
-    if (step.isEmpty() || model.job().map(OpenJob::lookOnly).orElse(true) || closed(model)) {
-      return enter(model);
-    }
-    Turn turn = BenchGate.jump(there, AtBench.of(there).orElseThrow(), step.get());
-    return away(model)
-        ? BenchPassing.with(List.of(new Fact.SittingStarted(model.person())), turn)
-        : turn;
-  }
-
   static Model noRoutine(Model model) {
     return model.trouble(
         "The routine of this job is not among the files at hand. Put it back into the"
             + " routines folder and open the job again.");
   }
 
-  private static boolean closed(Model model) {
+  static boolean closed(Model model) {
     return model.job().map(job -> job.state().course().closed()).orElse(false);
+  }
+
+  static Model reopenFirst(Model model) {
+    return model.trouble(
+        "This job is closed. Open it again where it was weighed in: {do:to-weigh-in}, there"
+            + " {do:reopen}.");
   }
 
   static Turn seen(Model model, BenchHeld screen) {
@@ -69,10 +61,7 @@ final class BenchSitting {
       return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
     }
     if (away(model) && closed(model)) {
-      return Turn.to(
-          model.trouble(
-              "This job is closed. Open it again where it was weighed in: {do:to-weigh-in}, there"
-                  + " {do:reopen}."));
+      return Turn.to(reopenFirst(model));
     }
     if (away(model)) {
       return Turn.keep(model, new Fact.SittingStarted(model.person()));

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Field;
@@ -17,6 +19,8 @@ import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drafting.DraftWords;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.drawer.Drawer;
@@ -46,8 +50,15 @@ public final class DrawerPlace implements Place {
             () ->
                 new Content(
                     "the drawer",
-                    new DrawerContent(model.settings().units())
-                        .of(drawer(model), held.at(), model.tray(), model.handbook().reference())));
+                    Stream.concat(
+                            DraftWords.here(model, Form.Purpose.LOT_CAME, Act.LOT_CAME).stream(),
+                            lots(model, held).stream())
+                        .toList()));
+  }
+
+  private static List<Part> lots(Model model, DrawerHeld held) {
+    return new DrawerContent(model.settings().units())
+        .of(drawer(model), held.at(), model.tray(), model.handbook().reference());
   }
 
   private static Drawer drawer(Model model) {
@@ -58,6 +69,7 @@ public final class DrawerPlace implements Place {
   public List<Act> allActs() {
     return List.of(
         Act.LOT_CAME,
+        Act.THROW_AWAY,
         Act.LOT_COUNTED,
         Act.DRAW,
         Act.UP,
@@ -71,6 +83,9 @@ public final class DrawerPlace implements Place {
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.LOT_CAME));
+    if (Drafting.waits(model, Form.Purpose.LOT_CAME)) {
+      acts.add(Act.THROW_AWAY);
+    }
     if (!drawer(model).lots().isEmpty()) {
       acts.addAll(List.of(Act.LOT_COUNTED, Act.DRAW, Act.UP, Act.DOWN));
     }
@@ -87,6 +102,7 @@ public final class DrawerPlace implements Place {
       case DOWN ->
           Turn.to(model.with(new DrawerHeld(Math.min(last, held.at() + 1), held.form(), 0)));
       case LOT_CAME -> open(model, came(model));
+      case THROW_AWAY -> Drafting.thrownAway(model, Form.Purpose.LOT_CAME);
       case LOT_COUNTED ->
           open(
               model,

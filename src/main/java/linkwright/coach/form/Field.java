@@ -254,6 +254,11 @@ public record Field(
     return isNote(before) ? with(LineEdit.at(before)) : withText(before);
   }
 
+  /** Words of hers that were not entered go on where they ended; figures have a unit behind. */
+  Field goneOnWith() {
+    return words() ? with(LineEdit.at(line.text())) : this;
+  }
+
   /** Words that nobody would write anew to add one; a name or a figure is typed anew. */
   private boolean isNote(String text) {
     return words() && text.strip().contains(" ");

@@ -271,6 +271,12 @@ public record Form(
     return mapFields(field -> field.with(Optional.ofNullable(troubles.get(field.id()))));
   }
 
+  /** The same form with what was typed and not entered, by field: it is gone on with. */
+  public Form resumed(Map<String, String> texts) {
+    return withTexts(texts)
+        .mapFields(field -> texts.containsKey(field.id()) ? field.goneOnWith() : field);
+  }
+
   /** The same form with what was typed before, by field: none of that stays folded away. */
   public Form withTexts(Map<String, String> texts) {
     return mapFields(

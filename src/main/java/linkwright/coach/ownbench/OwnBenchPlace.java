@@ -4,13 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drafting.DraftWords;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.standing.typed.TypedTwice;
@@ -31,20 +35,31 @@ public final class OwnBenchPlace implements Place {
             () ->
                 new Content(
                     "your bench",
-                    new OwnBenchContent(
-                            model.settings().units(),
-                            model.now().atZone(model.settings().zone()).toLocalDate())
-                        .of(model.handbook())));
+                    Stream.concat(
+                            DraftWords.here(model, Form.Purpose.OWN_BENCH, Act.CHANGE_BENCH)
+                                .stream(),
+                            known(model).stream())
+                        .toList()));
+  }
+
+  private static List<Part> known(Model model) {
+    return new OwnBenchContent(
+            model.settings().units(), model.now().atZone(model.settings().zone()).toLocalDate())
+        .of(model.handbook());
   }
 
   @Override
   public List<Act> allActs() {
-    return List.of(Act.CHANGE_BENCH, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
+    return List.of(
+        Act.CHANGE_BENCH, Act.THROW_AWAY, Act.KEEP_TYPED, Act.TO_TRAY, Act.MORE, Act.LESS);
   }
 
   @Override
   public List<Act> acts(Model model) {
     List<Act> acts = new ArrayList<>(List.of(Act.CHANGE_BENCH));
+    if (Drafting.waits(model, Form.Purpose.OWN_BENCH)) {
+      acts.add(Act.THROW_AWAY);
+    }
     if (!TypedTwice.of(model.handbook()).isEmpty()) {
       acts.add(Act.KEEP_TYPED);
     }
@@ -57,6 +72,7 @@ public final class OwnBenchPlace implements Place {
     OwnBenchHeld held = (OwnBenchHeld) model.held();
     return switch (act) {
       case CHANGE_BENCH -> Turn.to(model.with(new OwnBenchHeld(Optional.of(form(model)), 0)));
+      case THROW_AWAY -> Drafting.thrownAway(model, Form.Purpose.OWN_BENCH);
       case KEEP_TYPED -> Turn.with(model, new Effect.ChangeBench(TypedTwice.of(model.handbook())));
       case MORE, LESS ->
           Turn.to(model.with(new OwnBenchHeld(Optional.empty(), Turning.to(held.turned(), act))));

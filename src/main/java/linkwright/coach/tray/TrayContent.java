@@ -3,6 +3,7 @@ package linkwright.coach.tray;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Fields;
@@ -14,6 +15,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.kernel.drafting.Drafting;
+import linkwright.coach.keys.Act;
 import linkwright.text.Narrowing;
 
 /** The jobs at hand: where each stands and what waits. */
@@ -43,7 +45,8 @@ final class TrayContent {
     List<String> more = new ArrayList<>();
     for (Form.Purpose form : DraftWords.waiting(DraftWords.jobless(model))) {
       if (form != Form.Purpose.NEW_JOB) {
-        more.add(DraftWords.of(form));
+        Act leads = form == Form.Purpose.OWN_BENCH ? Act.TO_OWN_BENCH : Act.TO_DRAWER;
+        more.add(DraftWords.of(form) + ", " + ActMention.of(leads) + " leads there");
         continue;
       }
       Map<String, String> texts = Drafting.jobless(model, form);
@@ -59,7 +62,7 @@ final class TrayContent {
       parts.add(
           elsewhere(
               "typed, not entered: "
-                  + String.join(", ", more)
+                  + String.join("; ", more)
                   + "; {do:throw-away} throws away, one by one"));
     }
     return parts;

@@ -4,8 +4,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import linkwright.coach.content.ActMention;
+import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.keys.Act;
 
 /** What was typed into forms and waits to be entered, in words. */
 public final class DraftWords {
@@ -40,6 +44,24 @@ public final class DraftWords {
   /** What was typed that is no job's and waits, form → field → text. */
   public static Map<String, Map<String, String>> jobless(Model model) {
     return model.bench().mind().typed().orElse(Map.of());
+  }
+
+  /**
+   * At the place where such a form is opened: that something waits in it, and its keys; or none.
+   */
+  public static List<Part> here(Model model, Form.Purpose purpose, Act opens) {
+    return Drafting.waits(model, purpose)
+        ? List.of(
+            new Prose(
+                Prose.Kind.ELSEWHERE,
+                "typed, not entered: "
+                    + of(purpose)
+                    + "; "
+                    + ActMention.of(opens)
+                    + " goes on, "
+                    + ActMention.of(Act.THROW_AWAY)
+                    + " throws it away"))
+        : List.of();
   }
 
   /** The badge of a job in which something waits, one line or none. */

@@ -19,8 +19,16 @@ public final class Drafting {
   public static Form resumed(Model model, Form form) {
     return model
         .job()
-        .map(job -> form.withTexts(job.drafts().getOrDefault(name(form), Map.of())))
+        .map(job -> form.resumed(typed(form, job.drafts().getOrDefault(name(form), Map.of()))))
         .orElse(form);
+  }
+
+  /** Of what was kept what was typed: the rest stood there before. */
+  private static Map<String, String> typed(Form form, Map<String, String> texts) {
+    Map<String, String> stood = form.texts();
+    Map<String, String> typed = new HashMap<>(texts);
+    typed.entrySet().removeIf(each -> each.getValue().equals(stood.get(each.getKey())));
+    return typed;
   }
 
   /** Keeps what is typed now beside the book, under the form's own name. */
@@ -90,6 +98,11 @@ public final class Drafting {
   /** What was typed in such forms that are no job's, and waits: field → text. */
   public static Map<String, String> jobless(Model model, Form.Purpose purpose) {
     return DraftWords.jobless(model).getOrDefault(DraftWords.name(purpose), Map.of());
+  }
+
+  /** Whether something waits in a form that is no job's. */
+  public static boolean waits(Model model, Form.Purpose purpose) {
+    return DraftWords.waiting(DraftWords.jobless(model)).contains(purpose);
   }
 
   private static Turn jobless(Model model, Form.Purpose purpose, Map<String, String> texts) {
