@@ -212,7 +212,7 @@ public final class SayingPlace implements Place {
     }
     return key.is(AskedContent.NOT_KNOWN)
         ? answer(model, held, waits.get(), asked.get(), -1)
-        : Turn.to(model);
+        : AskedContent.noAnswer(model, key);
   }
 
   private static Turn answer(
