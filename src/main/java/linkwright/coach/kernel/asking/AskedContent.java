@@ -70,7 +70,7 @@ public final class AskedContent {
   /**
    * Whether it was right, what is right, and why; a caution that was missed is shown whole.
    *
-   * @param back when what is missed here comes back
+   * @param back when it comes back here
    */
   public static List<Part> told(
       Model model,
@@ -124,12 +124,14 @@ public final class AskedContent {
     }
     String day = learnt.due(item.id()).map(on -> "on " + on).orElse("");
     if (right) {
-      return "It comes back " + day + ".";
+      return "It comes back "
+          + day
+          + (back == Lesson.Back.PERHAPS ? ", and in this lesson perhaps." : ".");
     }
     return switch (back) {
       case AT_ONCE -> "It comes back now, and " + day + ".";
       case LATER -> "It comes back later in this lesson, and " + day + ".";
-      case ANOTHER_DAY ->
+      case ANOTHER_DAY, PERHAPS ->
           "Enough of it for today: it stays open, and comes back " + day + ".";
     };
   }
