@@ -34,9 +34,14 @@ public final class StudentPlace implements Place {
     return enterAt(model, model.learning().student().map(Learner::id).orElse(Roster.OWN));
   }
 
+  /** Whether the class led to the book that is shown. */
+  public static boolean isOfClass(Model model) {
+    return model.held() instanceof StudentHeld held && held.ofClass();
+  }
+
   @Override
   public Turn enterAt(Model model, String id) {
-    Model plain = model.with(StudentHeld.PLAIN);
+    Model plain = model.with(StudentHeld.of(model));
     boolean another = model.learning().student().filter(her -> her.id().equals(id)).isEmpty();
     // What was told of one book says nothing of another.
     return Turn.with(another ? plain.quiet() : plain, new Effect.BringOver(id));
@@ -84,7 +89,9 @@ public final class StudentPlace implements Place {
         Act.TO_CLASS,
         Act.TO_TRAY,
         Act.MORE,
-        Act.LESS);
+        Act.LESS,
+        Act.UNDO,
+        Act.BRING_BACK);
   }
 
   @Override
@@ -97,6 +104,7 @@ public final class StudentPlace implements Place {
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
+    acts.addAll(List.of(Act.UNDO, Act.BRING_BACK));
     return Turning.with(acts, model, this);
   }
 
@@ -109,14 +117,16 @@ public final class StudentPlace implements Place {
       case SIGN_STEP -> open(model, StudentForms.sign(model, report.orElseThrow()));
       case STUDY_PIECE -> open(model, StudentForms.study());
       case SET_PRACTICE -> open(model, StudentForms.practice(model, report.orElseThrow()));
-      case MORE, LESS ->
-          Turn.to(model.with(new StudentHeld(Optional.empty(), Turning.to(held.turned(), act))));
+      case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
+      case UNDO -> BookUndo.last(model, title(model));
+      case BRING_BACK ->
+          Turn.to(model.told("What was taken back of a lesson book is entered anew."));
       default -> Turn.goTo(model, act);
     };
   }
 
   private static Turn open(Model model, Form form) {
-    return Turn.to(model.with(new StudentHeld(Optional.of(form), 0)));
+    return Turn.to(model.with(StudentHeld.of(model).with(form)));
   }
 
   /** What can be asked of the routines that she met is made once. */
@@ -148,13 +158,13 @@ public final class StudentPlace implements Place {
     }
     String id = model.learning().student().orElseThrow().id();
     return Turn.with(
-        model.with(StudentHeld.PLAIN).told("It stands in " + title(model) + "."),
+        model.with(StudentHeld.of(model)).told("It stands in " + title(model) + "."),
         new Effect.KeepOfStudent(id, StudentForms.by(form, id), List.of(StudentForms.fact(form))));
   }
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(StudentHeld.PLAIN));
+    return Turn.to(model.with(StudentHeld.of(model)));
   }
 
   @Override
