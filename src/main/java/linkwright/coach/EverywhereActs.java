@@ -36,6 +36,9 @@ final class EverywhereActs {
     if (model.held() instanceof HotWorkHeld && act != Act.HELP) {
       return act == Act.UNDO || act == Act.BRING_BACK ? asked(model) : first(model);
     }
+    if (model.held().place() == PlaceId.STUDENT && (act == Act.UNDO || act == Act.BRING_BACK)) {
+      return Places.of(model).act(model, act);
+    }
     return switch (act) {
       case ROUND -> Turn.goTo(model, back(model));
       case HELP -> Turn.goTo(model, PlaceId.HELP);

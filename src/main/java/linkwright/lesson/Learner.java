@@ -31,6 +31,8 @@ import linkwright.routine.StepId;
  * @param made what she made, in order
  * @param metal job → what she took and brought back of metal
  * @param enteredLast what was signed, studied or set last and still stands
+ * @param undoneLast the strike by which such a one was taken back last; empty where one was entered
+ *     since
  */
 public record Learner(
     String id,
@@ -41,7 +43,8 @@ public record Learner(
     List<Practice> practice,
     List<Made> made,
     Map<String, LessonFact.MetalCounted> metal,
-    Optional<Entered> enteredLast) {
+    Optional<Entered> enteredLast,
+    Optional<Entered> undoneLast) {
   public Learner {
     askings = List.copyOf(askings);
     signed = List.copyOf(signed);
@@ -63,8 +66,8 @@ public record Learner(
   /** What she answered. */
   public record AnswerGiven(String said, boolean right) {}
 
-  /** What was signed, studied or set, by the name of its entry. */
-  public record Entered(EntryId entry, LocalDate day, LessonFact fact) {}
+  /** What was signed, studied, set or taken back, by the name of its entry. */
+  public record Entered(EntryId entry, LocalDate day, Fact fact) {}
 
   /** A teacher's mark. */
   public record Marked(LocalDate day, LessonFact.Signed fact) {}
@@ -159,7 +162,8 @@ public record Learner(
         practice,
         made,
         metal,
-        enteredLast);
+        enteredLast,
+        undoneLast);
   }
 
   /** What went back at a step, by reason, over all that she made; empty where nothing did. */
@@ -193,6 +197,7 @@ public record Learner(
     private final List<Practice> practice = new ArrayList<>();
     private final List<Made> made = new ArrayList<>();
     private final Map<String, LessonFact.MetalCounted> metal = new LinkedHashMap<>();
+    private Optional<Entered> undoneLast = Optional.empty();
     private Optional<Entered> enteredLast = Optional.empty();
     private final Map<String, List<Recall.Answer>> answers = new LinkedHashMap<>();
 
@@ -206,7 +211,10 @@ public record Learner(
       if (fact instanceof LessonFact.Signed
           || fact instanceof LessonFact.PieceStudied
           || fact instanceof LessonFact.PracticeSet) {
-        enteredLast = Optional.of(new Entered(entry.id(), day, (LessonFact) fact));
+        enteredLast = Optional.of(new Entered(entry.id(), day, fact));
+        undoneLast = Optional.empty();
+      } else if (fact instanceof Fact.Struck strike && strike.why().equals(Strikes.UNDONE)) {
+        undoneLast = Optional.of(new Entered(entry.id(), day, fact));
       }
       if (fact instanceof LessonFact.QuestionAsked asked) {
         places.put(entry.id(), askings.size());
@@ -262,7 +270,8 @@ public record Learner(
           practice,
           made,
           metal,
-          enteredLast);
+          enteredLast,
+          undoneLast);
     }
   }
 }

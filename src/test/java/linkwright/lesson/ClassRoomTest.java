@@ -69,6 +69,7 @@ class ClassRoomTest {
             List.of(),
             List.of(),
             Map.of(),
+            Optional.empty(),
             Optional.empty());
     return new ClassRoom.Seat(learner, Instant.EPOCH, "", Instant.EPOCH, "", "", "");
   }

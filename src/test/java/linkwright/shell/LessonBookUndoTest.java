@@ -49,9 +49,13 @@ class LessonBookUndoTest extends StudentBench {
       assertThat(book().get(entries).person()).isEqualTo("JB");
       press("u");
       assertThat(learner().signed()).isEmpty();
-      press("u");
+      press("z", "z");
+      assertThat(learner().signed()).extracting(mark -> mark.fact().teacher()).contains("EK", "JB");
+      press("z");
+      assertThat(model.notice().text()).isEqualTo("Nothing was undone here.");
+      press("u", "u", "u");
       assertThat(model.notice().text()).startsWith("Nothing is taken back: no mark");
-      assertThat(book()).hasSize(entries + 2);
+      assertThat(book()).hasSize(entries + 6);
       if (job) {
         press("esc");
         noJob();

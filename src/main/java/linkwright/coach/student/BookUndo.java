@@ -17,7 +17,7 @@ import linkwright.lesson.Learner;
 final class BookUndo {
   private BookUndo() {}
 
-  /** The last of it that stands and is of today, taken back by whoever entered it. */
+  /** The last of it that stands and is of today; a mark is taken back by its teacher. */
   static Turn last(Model model, String title) {
     Optional<Learner> learner = model.learning().student();
     Optional<Learner.Entered> last =
@@ -29,7 +29,7 @@ final class BookUndo {
           model.told("Nothing is taken back: no mark, study or practice of today stands here."));
     }
     String id = learner.orElseThrow().id();
-    LessonFact fact = last.get().fact();
+    Fact fact = last.get().fact();
     String by = fact instanceof LessonFact.Signed mark ? mark.teacher() : id;
     Fact strike = new Fact.Struck(last.get().entry(), Strikes.UNDONE);
     return Turn.with(
@@ -37,7 +37,22 @@ final class BookUndo {
         new Effect.KeepOfStudent(id, by, List.of(strike)));
   }
 
-  private static String words(LessonFact fact) {
+  /** Brings back what was taken back last, if that was today and nothing was entered since. */
+  static Turn bringBack(Model model, String title) {
+    Optional<Learner> learner = model.learning().student();
+    Optional<Learner.Entered> last =
+        learner.flatMap(Learner::undoneLast).filter(undone -> undone.day().equals(model.today()));
+    if (last.isEmpty()) {
+      return Turn.to(model.told("Nothing was undone here."));
+    }
+    String id = learner.orElseThrow().id();
+    Fact back = new Fact.Struck(last.get().entry(), Strikes.BROUGHT_BACK);
+    return Turn.with(
+        model.told("What was taken back stands again in " + title + "."),
+        new Effect.KeepOfStudent(id, id, List.of(back)));
+  }
+
+  private static String words(Fact fact) {
     if (fact instanceof LessonFact.Signed mark) {
       return "the mark of " + mark.teacher();
     }

@@ -89,9 +89,7 @@ public final class StudentPlace implements Place {
         Act.TO_CLASS,
         Act.TO_TRAY,
         Act.MORE,
-        Act.LESS,
-        Act.UNDO,
-        Act.BRING_BACK);
+        Act.LESS);
   }
 
   @Override
@@ -104,7 +102,6 @@ public final class StudentPlace implements Place {
     if (model.job().isEmpty()) {
       acts.add(Act.TO_TRAY);
     }
-    acts.addAll(List.of(Act.UNDO, Act.BRING_BACK));
     return Turning.with(acts, model, this);
   }
 
@@ -119,8 +116,7 @@ public final class StudentPlace implements Place {
       case SET_PRACTICE -> open(model, StudentForms.practice(model, report.orElseThrow()));
       case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
       case UNDO -> BookUndo.last(model, title(model));
-      case BRING_BACK ->
-          Turn.to(model.told("What was taken back of a lesson book is entered anew."));
+      case BRING_BACK -> BookUndo.bringBack(model, title(model));
       default -> Turn.goTo(model, act);
     };
   }
