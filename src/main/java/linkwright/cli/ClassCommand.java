@@ -72,7 +72,7 @@ final class ClassCommand implements Callable<Integer> {
       return root.wrong("There is no folder " + path.orThrow() + ".");
     }
     if (form.isPresent() || !(plain || root.here().environment().terminal())) {
-      return answer(path.orThrow().toString());
+      return answer(path.orThrow().toAbsolutePath().toString());
     }
     return root.start(
         plain,

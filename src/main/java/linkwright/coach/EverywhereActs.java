@@ -10,6 +10,7 @@ import linkwright.coach.kernel.Ringing;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
+import linkwright.coach.student.StudentPlace;
 
 /** What can be done at every place. */
 final class EverywhereActs {
@@ -35,8 +36,11 @@ final class EverywhereActs {
     if (model.held() instanceof HotWorkHeld && act != Act.HELP) {
       return act == Act.UNDO || act == Act.BRING_BACK ? asked(model) : first(model);
     }
+    if (model.held().place() == PlaceId.STUDENT && (act == Act.UNDO || act == Act.BRING_BACK)) {
+      return Places.of(model).act(model, act);
+    }
     return switch (act) {
-      case ROUND -> Turn.goTo(model, model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY);
+      case ROUND -> Turn.goTo(model, back(model));
       case HELP -> Turn.goTo(model, PlaceId.HELP);
       case FIND -> Turn.goTo(model, PlaceId.FIND);
       case TO_SETTINGS -> Turn.goTo(model, PlaceId.SETTINGS);
@@ -54,6 +58,13 @@ final class EverywhereActs {
       case ANSWER -> Ringing.answer(model);
       default -> Turn.to(model);
     };
+  }
+
+  private static PlaceId back(Model model) {
+    if (StudentPlace.isOfClass(model)) {
+      return PlaceId.CLASS_ROOM;
+    }
+    return model.job().isPresent() ? PlaceId.ROUND : PlaceId.TRAY;
   }
 
   /** A number that was typed at the bench is gone from there; that is told. */

@@ -56,7 +56,7 @@ final class NotNow {
     }
     return open.contains(Act.BACK_AT_BENCH)
         ? "You are away from the bench: {do:back-at-bench} leads back."
-        : "The question that stands here is answered first.";
+        : AskedContent.FIRST;
   }
 
   /** Where a step begins with a heat, what is said before it comes first. */

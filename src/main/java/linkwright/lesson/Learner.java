@@ -30,6 +30,9 @@ import linkwright.routine.StepId;
  * @param practice what was set for her to practise, in order
  * @param made what she made, in order
  * @param metal job → what she took and brought back of metal
+ * @param enteredLast what was signed, studied or set last and still stands
+ * @param undoneLast the strike by which such a one was taken back last; empty where one was entered
+ *     since
  */
 public record Learner(
     String id,
@@ -39,7 +42,9 @@ public record Learner(
     List<Study> studied,
     List<Practice> practice,
     List<Made> made,
-    Map<String, LessonFact.MetalCounted> metal) {
+    Map<String, LessonFact.MetalCounted> metal,
+    Optional<Entered> enteredLast,
+    Optional<Entered> undoneLast) {
   public Learner {
     askings = List.copyOf(askings);
     signed = List.copyOf(signed);
@@ -60,6 +65,9 @@ public record Learner(
 
   /** What she answered. */
   public record AnswerGiven(String said, boolean right) {}
+
+  /** What was signed, studied, set or taken back, by the name of its entry. */
+  public record Entered(EntryId entry, LocalDate day, Fact fact) {}
 
   /** A teacher's mark. */
   public record Marked(LocalDate day, LessonFact.Signed fact) {}
@@ -146,7 +154,16 @@ public record Learner(
     Map<String, List<Recall.Answer>> asked = new LinkedHashMap<>(learnt.items());
     asked.keySet().removeIf(gone);
     return new Learner(
-        id, new Recall(asked, learnt.gapDays()), askings, signed, studied, practice, made, metal);
+        id,
+        new Recall(asked, learnt.gapDays()),
+        askings,
+        signed,
+        studied,
+        practice,
+        made,
+        metal,
+        enteredLast,
+        undoneLast);
   }
 
   /** What went back at a step, by reason, over all that she made; empty where nothing did. */
@@ -180,6 +197,8 @@ public record Learner(
     private final List<Practice> practice = new ArrayList<>();
     private final List<Made> made = new ArrayList<>();
     private final Map<String, LessonFact.MetalCounted> metal = new LinkedHashMap<>();
+    private Optional<Entered> undoneLast = Optional.empty();
+    private Optional<Entered> enteredLast = Optional.empty();
     private final Map<String, List<Recall.Answer>> answers = new LinkedHashMap<>();
 
     Reading(ZoneId zone) {
@@ -189,6 +208,14 @@ public record Learner(
     void entry(Entry entry) {
       Fact fact = entry.fact();
       LocalDate day = day(entry.at());
+      if (fact instanceof LessonFact.Signed
+          || fact instanceof LessonFact.PieceStudied
+          || fact instanceof LessonFact.PracticeSet) {
+        enteredLast = Optional.of(new Entered(entry.id(), day, fact));
+        undoneLast = Optional.empty();
+      } else if (fact instanceof Fact.Struck strike && strike.why().equals(Strikes.UNDONE)) {
+        undoneLast = Optional.of(new Entered(entry.id(), day, fact));
+      }
       if (fact instanceof LessonFact.QuestionAsked asked) {
         places.put(entry.id(), askings.size());
         askings.add(
@@ -235,7 +262,16 @@ public record Learner(
 
     Learner learner(String id, int gapDays) {
       return new Learner(
-          id, new Recall(answers, gapDays), askings, signed, studied, practice, made, metal);
+          id,
+          new Recall(answers, gapDays),
+          askings,
+          signed,
+          studied,
+          practice,
+          made,
+          metal,
+          enteredLast,
+          undoneLast);
     }
   }
 }

@@ -68,6 +68,13 @@ public record Lesson(
         .findFirst();
   }
 
+  /** Whether one that was right here may be asked between a miss and its return. */
+  private boolean mayComeBetween(String id) {
+    boolean goesOn = !missedAt().isEmpty() || (taken() < LENGTH && !isEnough());
+    long times = asked.stream().filter(given -> given.item().equals(id)).count();
+    return goesOn && times == 1;
+  }
+
   private int missesOf(String id) {
     return (int) asked.stream().filter(given -> given.item().equals(id) && !given.right()).count();
   }
@@ -81,11 +88,18 @@ public record Lesson(
   public enum Back {
     AT_ONCE,
     LATER,
-    ANOTHER_DAY
+    ANOTHER_DAY,
+    PERHAPS
   }
 
-  /** When that one, just missed, comes back: a caution before anything else, till it is right. */
+  /**
+   * When that one, just answered, comes back here: a caution that was missed before anything else,
+   * till it is right; what was right perhaps, to part a miss from its return.
+   */
   public Back back(Item item) {
+    if (!missedAt().containsKey(item.id())) {
+      return mayComeBetween(item.id()) ? Back.PERHAPS : Back.ANOTHER_DAY;
+    }
     if (isOfCaution(item)) {
       return Back.AT_ONCE;
     }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import linkwright.job.LessonFact;
 import linkwright.routine.Routine;
 import linkwright.routine.Step;
@@ -57,7 +58,7 @@ public record StudentReport(
    */
   public record Score(int known, int met, int all, int wrong, int missed, int since) {}
 
-  /** A step, and who signed it; empty if nobody did. */
+  /** A step, and all who signed it, with their days; empty if nobody did. */
   public record StepKnown(String routine, StepId step, String title, Score score, String signed) {}
 
   /** A topic. */
@@ -139,9 +140,8 @@ public record StudentReport(
       String signed =
           learner.signed().stream()
               .filter(mark -> mark.fact().step().equals(routine.id() + "/" + step.id()))
-              .reduce((first, last) -> last)
               .map(mark -> mark.fact().teacher() + " " + mark.day())
-              .orElse("");
+              .collect(Collectors.joining(", "));
       if (score.met() > 0 || !signed.isEmpty()) {
         rows.add(new StepKnown(routine.id(), step.id(), step.title(), score, signed));
       }

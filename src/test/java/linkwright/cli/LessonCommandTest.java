@@ -144,6 +144,7 @@ class LessonCommandTest {
     assertThat(line.run("class", three.toString(), "--names")).isZero();
     assertThat(line.out()).contains("Who Anna,", "Who Ben,").doesNotContain("(Anna/");
     line.run("class", three.toString(), "--as", "csv");
+    assertThat(line.out()).contains(three.toAbsolutePath() + ", read at ");
     assertThat(line.out()).doesNotContainPattern("-\\d\\d,\\d\\d:\\d\\d");
   }
 
@@ -199,6 +200,7 @@ class LessonCommandTest {
         .as(line.out())
         .hasSizeGreaterThanOrEqualTo(words.size() - 1);
     assertThat(line.out())
+        .contains("Mara says how steps follow before the first is shown.")
         .contains("in which order are these done?")
         .doesNotContain("You are at the bench now", "no more to say", "Asbestos", "Arrestor.");
   }

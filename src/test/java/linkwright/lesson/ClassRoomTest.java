@@ -68,7 +68,9 @@ class ClassRoomTest {
             List.of(),
             List.of(),
             List.of(),
-            Map.of());
+            Map.of(),
+            Optional.empty(),
+            Optional.empty());
     return new ClassRoom.Seat(learner, Instant.EPOCH, "", Instant.EPOCH, "", "", "");
   }
 }

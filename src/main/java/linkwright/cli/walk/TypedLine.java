@@ -53,9 +53,10 @@ final class TypedLine {
     if (line.isEmpty()) {
       return common();
     }
-    Optional<String> dry = RehearsedLine.refused(line, coach.model());
-    if (dry.isPresent()) {
-      lines.say(dry.get());
+    Optional<String> refused =
+        RehearsedLine.refused(line, coach.model()).or(() -> AskedLine.refused(line, coach));
+    if (refused.isPresent()) {
+      lines.say(refused.get());
       return true;
     }
     Optional<Integer> number = Count.inDigits(line, 4);
@@ -96,6 +97,9 @@ final class TypedLine {
           closed
               ? "The job is closed. reopen opens it again, quit leaves."
               : "An empty line does nothing here.");
+      if (new WalkPage(coach.model()).asksStudent()) {
+        lines.say(AskedLine.FIRST);
+      }
       return true;
     }
     return act(common.get());

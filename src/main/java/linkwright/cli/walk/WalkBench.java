@@ -91,7 +91,9 @@ final class WalkBench {
 
   void number(int number) {
     WalkPage page = new WalkPage(coach.model());
-    if (page.asks() && !coach.failing() && coach.place() != PlaceId.BENCH) {
+    if (page.asksStudent() && !coach.failing() && !page.answers(number)) {
+      lines.say(AskedLine.FIRST);
+    } else if (page.asks() && !coach.failing() && coach.place() != PlaceId.BENCH) {
       coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));
     } else if (page.table().isPresent() && new WalkPage(coach.model()).opens(Act.CHOOSE)) {
       choice.chosen(Act.CHOOSE, Integer.toString(number));

@@ -136,6 +136,10 @@ final class WalkCoach {
     if (place() != PlaceId.ROUND) {
       choose(Act.ROUND);
     }
+    // A book that the class led to is left for the class first.
+    if (place() == PlaceId.CLASS_ROOM && place != Act.ROUND) {
+      choose(Act.ROUND);
+    }
     if (place != Act.ROUND) {
       choose(place);
     }

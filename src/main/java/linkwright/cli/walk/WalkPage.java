@@ -33,9 +33,13 @@ final class WalkPage {
   private static final Set<Act> EVERYWHERE =
       Set.of(Act.HELP, Act.FIND, Act.ROUND, Act.LEAVE, Act.ACROSS, Act.TO_SETTINGS, Act.LESS);
 
+  /** Where a student is asked. */
+  private static final Set<PlaceId> STUDENTS = Set.of(PlaceId.LESSON, PlaceId.SAYING);
+
   private final Page page;
   private final Optional<Act> common;
   private final boolean round;
+  private final boolean studentAsked;
   private final TradeWords words;
 
   /** That a flame may be lit, which the head of the screen says; empty where it is asked about. */
@@ -61,6 +65,7 @@ final class WalkPage {
             .filter(act -> act != Act.TO_STUDENT && act != Act.SIGN_STEP)
             // What is closed is not opened again by a line that is empty by mistake.
             .filter(act -> !(closed && act == Act.REOPEN));
+    this.studentAsked = asks() && STUDENTS.contains(model.held().place());
     this.round = model.held().place() == PlaceId.ROUND;
     this.flame = HotWorkWords.told(model).filter(any -> model.held().place() != PlaceId.HOT_WORK);
   }
@@ -83,6 +88,24 @@ final class WalkPage {
   /** Whether an act is open now. */
   boolean opens(Act act) {
     return typed().anyMatch(act::equals);
+  }
+
+  /** What this page offers beside what there is everywhere. */
+  Stream<Act> offered() {
+    return typed().filter(act -> !EVERYWHERE.contains(act));
+  }
+
+  /** Whether a number answers a student's question here. */
+  boolean asksStudent() {
+    return studentAsked;
+  }
+
+  /** Whether that number is one of the answers. */
+  boolean answers(int number) {
+    return page.body().parts().stream()
+        .filter(Question.class::isInstance)
+        .flatMap(part -> ((Question) part).answers().stream())
+        .anyMatch(answer -> answer.key().equals(Integer.toString(number)));
   }
 
   /** The layout in lines, with acts named by the words of the walk. */
@@ -221,7 +244,14 @@ final class WalkPage {
             .map(act -> word(act))
             .distinct()
             .collect(Collectors.joining(", "));
-    return words.isEmpty() ? List.of() : List.of("Or type " + words + ".");
+    List<String> told = new ArrayList<>();
+    if (studentAsked) {
+      told.add("A number answers; repeat says the question again.");
+    }
+    if (!words.isEmpty()) {
+      told.add("Or type " + words + ".");
+    }
+    return told;
   }
 
   private String word(Act act) {

@@ -22,9 +22,13 @@ public final class ClassPlace implements Place {
     return true;
   }
 
+  /** At the student whose book was looked at last. */
   @Override
   public Turn enter(Model model) {
-    return enterAt(model, model.learning().room().map(ClassRoom::folder).orElse(""));
+    String folder = model.learning().room().map(ClassRoom::folder).orElse("");
+    List<String> ids = seats(model).stream().map(seat -> seat.learner().id()).toList();
+    int at = model.learning().student().map(her -> ids.indexOf(her.id())).orElse(0);
+    return Turn.with(model.with(new ClassHeld(Math.max(0, at), 0)), new Effect.ReadClass(folder));
   }
 
   /** The class of a folder; an empty one is the user's own. */

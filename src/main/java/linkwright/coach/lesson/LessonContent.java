@@ -92,8 +92,6 @@ final class LessonContent {
     Lesson lesson = now.lesson();
     String item = now.waits().map(Learner.QuestionPut::item).orElse("");
     boolean taken = lesson.asked().stream().anyMatch(given -> given.item().equals(item));
-    // One that was right is asked once more to part a miss from its return: no asking again.
-    boolean again = lesson.open().stream().anyMatch(missed -> missed.id().equals(item));
     boolean due = !taken && !now.learner().learnt().answers(item).isEmpty();
     int number = Math.min(Lesson.LENGTH, lesson.taken() + (taken ? 0 : 1));
     return model.learning().name()
@@ -101,7 +99,7 @@ final class LessonContent {
         + number
         + " of "
         + Lesson.LENGTH
-        + (again ? ", asked again" : due ? ", from an earlier day" : "");
+        + (taken ? ", asked again" : due ? ", from an earlier day" : "");
   }
 
   private static List<Part> told(Model model, LessonNow now) {

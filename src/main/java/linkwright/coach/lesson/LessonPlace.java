@@ -235,7 +235,7 @@ public final class LessonPlace implements Place {
     }
     return key.is(AskedContent.NOT_KNOWN)
         ? answer(model, held, waits.get(), "", false)
-        : Turn.to(model);
+        : AskedContent.noAnswer(model, key);
   }
 
   private static Turn answer(

@@ -78,12 +78,19 @@ public final class SayingPlace implements Place {
 
   private static List<Part> question(Model model) {
     return waits(model)
-        .flatMap(asking -> asked(model, asking))
-        .map(
-            asked ->
-                AskedContent.question(
-                    model, model.learning().name() + " says it before it is shown.", asked))
+        .flatMap(
+            asking ->
+                asked(model, asking)
+                    .map(asked -> AskedContent.question(model, head(model, asking), asked)))
         .orElseGet(() -> List.of(Prose.says("The step is shown next.")));
+  }
+
+  /** Before the first step, in place of which nothing could be done, the order of some is asked. */
+  private static String head(Model model, Learner.QuestionPut asking) {
+    return model.learning().name()
+        + (asking.item().endsWith("/order")
+            ? " says how steps follow before the first is shown."
+            : " says it before it is shown.");
   }
 
   private static List<Part> told(Model model) {
@@ -212,7 +219,7 @@ public final class SayingPlace implements Place {
     }
     return key.is(AskedContent.NOT_KNOWN)
         ? answer(model, held, waits.get(), asked.get(), -1)
-        : Turn.to(model);
+        : AskedContent.noAnswer(model, key);
   }
 
   private static Turn answer(

@@ -34,9 +34,14 @@ public final class StudentPlace implements Place {
     return enterAt(model, model.learning().student().map(Learner::id).orElse(Roster.OWN));
   }
 
+  /** Whether the class led to the book that is shown. */
+  public static boolean isOfClass(Model model) {
+    return model.held() instanceof StudentHeld held && held.ofClass();
+  }
+
   @Override
   public Turn enterAt(Model model, String id) {
-    Model plain = model.with(StudentHeld.PLAIN);
+    Model plain = model.with(StudentHeld.of(model));
     boolean another = model.learning().student().filter(her -> her.id().equals(id)).isEmpty();
     // What was told of one book says nothing of another.
     return Turn.with(another ? plain.quiet() : plain, new Effect.BringOver(id));
@@ -109,8 +114,9 @@ public final class StudentPlace implements Place {
       case SIGN_STEP -> open(model, StudentForms.sign(model, report.orElseThrow()));
       case STUDY_PIECE -> open(model, StudentForms.study());
       case SET_PRACTICE -> open(model, StudentForms.practice(model, report.orElseThrow()));
-      case MORE, LESS ->
-          Turn.to(model.with(new StudentHeld(Optional.empty(), Turning.to(held.turned(), act))));
+      case MORE, LESS -> Turn.to(model.with(held.turned(Turning.to(held.turned(), act))));
+      case UNDO -> BookUndo.last(model, title(model));
+      case BRING_BACK -> BookUndo.bringBack(model, title(model));
       default -> Turn.goTo(model, act);
     };
   }
@@ -118,7 +124,7 @@ public final class StudentPlace implements Place {
   /** What is typed of one student is not brought into another's book. */
   private static Turn open(Model model, Form form) {
     String id = model.learning().student().map(Learner::id).orElse("");
-    return Turn.to(model.with(new StudentHeld(Optional.of(form.about(id)), 0)));
+    return Turn.to(model.with(StudentHeld.of(model).with(form.about(id))));
   }
 
   /** What can be asked of the routines that she met is made once. */
@@ -150,13 +156,13 @@ public final class StudentPlace implements Place {
     }
     String id = model.learning().student().orElseThrow().id();
     return Turn.with(
-        model.with(StudentHeld.PLAIN).told("It stands in " + title(model) + "."),
+        model.with(StudentHeld.of(model)).told("It stands in " + title(model) + "."),
         new Effect.KeepOfStudent(id, StudentForms.by(form, id), List.of(StudentForms.fact(form))));
   }
 
   @Override
   public Turn formLeft(Model model) {
-    return Turn.to(model.with(StudentHeld.PLAIN));
+    return Turn.to(model.with(StudentHeld.of(model)));
   }
 
   @Override

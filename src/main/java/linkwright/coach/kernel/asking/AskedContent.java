@@ -7,12 +7,14 @@ import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.CardContent;
 import linkwright.coach.kernel.turning.AskedOnce;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
+import linkwright.coach.keys.Key;
 import linkwright.lesson.Asked;
 import linkwright.lesson.Item;
 import linkwright.lesson.Learner;
@@ -23,6 +25,9 @@ import linkwright.lesson.Recall;
 public final class AskedContent {
   /** What is pressed by whoever does not know. */
   public static final String NOT_KNOWN = "0";
+
+  /** What is told of whatever does not answer. */
+  public static final String FIRST = "The question that stands here is answered first.";
 
   private static final String RIGHT = "Right";
   private static final String NOT_SO = "Not so";
@@ -37,6 +42,12 @@ public final class AskedContent {
                 part instanceof Prose prose
                     && prose.kind() == Prose.Kind.HEAD
                     && List.of(RIGHT, NOT_SO).contains(prose.text()));
+  }
+
+  /** What comes of a key that is none of the answers: a number is told that it is none. */
+  public static Turn noAnswer(Model model, Key key) {
+    boolean digit = !key.ctrl() && key.text().matches("[0-9]");
+    return Turn.to(digit ? model.told(FIRST) : model);
   }
 
   /** The question with its answers, below a line that says which one it is. */
@@ -59,7 +70,7 @@ public final class AskedContent {
   /**
    * Whether it was right, what is right, and why; a caution that was missed is shown whole.
    *
-   * @param back when what is missed here comes back
+   * @param back when it comes back here
    */
   public static List<Part> told(
       Model model,
@@ -113,12 +124,15 @@ public final class AskedContent {
     }
     String day = learnt.due(item.id()).map(on -> "on " + on).orElse("");
     if (right) {
-      return "It comes back " + day + ".";
+      return "It comes back "
+          + day
+          + (back == Lesson.Back.PERHAPS ? ", and in this lesson perhaps." : ".");
     }
     return switch (back) {
       case AT_ONCE -> "It comes back now, and " + day + ".";
       case LATER -> "It comes back later in this lesson, and " + day + ".";
-      case ANOTHER_DAY -> "Enough of it for today: it stays open, and comes back " + day + ".";
+      case ANOTHER_DAY, PERHAPS ->
+          "Enough of it for today: it stays open, and comes back " + day + ".";
     };
   }
 }
