@@ -6,14 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
-import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
-import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
@@ -22,17 +19,11 @@ import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.kernel.undo.Undo;
 import linkwright.coach.keys.Act;
-import linkwright.fit.LinkSize;
-import linkwright.fit.Proposal;
 import linkwright.fit.Verdict;
 import linkwright.hands.Verdicts;
 import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
-import linkwright.plan.ChainWish;
-import linkwright.plan.WishKeys;
-import linkwright.quantity.Decimals;
-import linkwright.quantity.UnitStyle;
 import linkwright.standing.TestPieces;
 import linkwright.standing.asked.Questions;
 
@@ -72,7 +63,8 @@ public final class TestsPlace implements Place {
   public Turn act(Model model, Act act) {
     TestsHeld screen = (TestsHeld) model.held();
     return switch (act) {
-      case LOG -> Turn.to(model.with(screen.with(Optional.of(blank(model, screen)))));
+      case LOG ->
+          Turn.to(model.with(screen.with(Optional.of(TestPieceForm.resumed(model, screen)))));
       case UP -> row(model, screen.at() - 1);
       case DOWN -> row(model, screen.at() + 1);
       case MORE, LESS -> Turn.to(model.with(screen.turned(act)));
@@ -117,7 +109,7 @@ public final class TestsPlace implements Place {
   }
 
   /** Names of the chain's links beside the planned one. */
-  private static List<String> sizes(OpenJob job) {
+  static List<String> sizes(OpenJob job) {
     return job.standing().counted().wish().map(wish -> wish.others()).orElse(List.of());
   }
 
@@ -132,108 +124,6 @@ public final class TestsPlace implements Place {
     return model.job().orElseThrow().state().trials().pieces();
   }
 
-  /** Behind what is asked for the wished measure as example; none where nothing is wished. */
-  private static String wished(OpenJob job, ToDoubleFunction<LinkSize> measure) {
-    return job.standing()
-        .counted()
-        .wish()
-        .flatMap(ChainWish::linkSize)
-        .map(size -> ", {mm:" + Decimals.upTo(measure.applyAsDouble(size), 2) + "}")
-        .orElse("");
-  }
-
-  private static Form blank(Model model, TestsHeld screen) {
-    OpenJob job = model.job().orElseThrow();
-    UnitStyle units = model.settings().units();
-    Optional<Proposal> next = screen.taught().flatMap(tests -> tests.next().found());
-    String blank =
-        next.map(proposal -> units.length(proposal.blankMm()))
-            .orElse(job.state().course().wish().getOrDefault(WishKeys.LINK_BLANK, ""));
-    List<Field> fields = new ArrayList<>();
-    if (!sizes(job).isEmpty()) {
-      List<String> links = new ArrayList<>(List.of(""));
-      links.addAll(sizes(job));
-      fields.add(
-          Field.choice("size", "which link", "", "empty: the planned one", links)
-              .helped("Each link of the chain has test pieces and a sample of its own."));
-    }
-    fields.add(
-        Field.of("blank", "blank", blank, "what you cut, {mm:38}", Measure.LENGTH, units)
-            .helped(
-                "The wire that was cut for this piece. With what it measured it tells your hands'"
-                    + " springback, and so the next blank."));
-    next.ifPresent(
-        proposal ->
-            proposal
-                .formersMm()
-                .forEach((name, mm) -> fields.add(former(name, units.length(mm), units))));
-    screen
-        .others()
-        .forEach(
-            (size, other) ->
-                other.next().found().stream()
-                    .flatMap(proposal -> proposal.formersMm().entrySet().stream())
-                    .filter(each -> fields.stream().noneMatch(one -> named(one, each.getKey())))
-                    .forEach(
-                        each ->
-                            fields.add(
-                                former(each.getKey(), units.length(each.getValue()), units))));
-    fields.add(
-        Field.of(
-                "length",
-                "length",
-                "",
-                "measured soldered and flattened" + wished(job, LinkSize::lengthMm),
-                Measure.LENGTH,
-                units)
-            .helped("The piece's length over all. The next blank is found from it."));
-    fields.add(
-        Field.of(
-                "width",
-                "width",
-                "",
-                "measured" + wished(job, LinkSize::widthMm),
-                Measure.LENGTH,
-                units)
-            .helped("The piece's width over all. It tells which former does."));
-    fields.add(
-        Field.of(
-                "inside",
-                "inside length",
-                "",
-                "from eye to eye, if you can measure it",
-                Measure.LENGTH,
-                units)
-            .helped("What this link adds to a chain. It goes before what is reckoned.")
-            .aside());
-    List<String> words = new ArrayList<>(List.of(""));
-    words.addAll(Verdicts.words());
-    fields.add(
-        Field.choice(
-                "verdict",
-                "make the next",
-                "",
-                "longer, shorter, wider … or right; empty: from the measures",
-                words)
-            .helped("What you would change in the next piece. Right: this one may be the last."));
-    fields.add(
-        Field.choice("verdict2", "and", "", "a second direction, if there is one", words)
-            .helped("As above. The next piece follows both.")
-            .aside());
-    fields.add(
-        Field.of("note", "note", "", "anything to remember")
-            .helped("It stands beside the piece.")
-            .aside());
-    return Drafting.resumed(
-        model,
-        Form.of(Form.Purpose.TEST_PIECE, "A test piece", "log it", fields)
-            .startingAt(next.isPresent() ? "length" : "blank"));
-  }
-
-  private static boolean named(Field field, String former) {
-    return field.id().equals("former." + former);
-  }
-
   /** Of several links each has formers of its own. */
   private static Map<String, Double> formers(TestsHeld screen, Form form) {
     Map<String, Double> formers = new LinkedHashMap<>(new Amounts(form).byName("former."));
@@ -245,22 +135,15 @@ public final class TestsPlace implements Place {
     return formers;
   }
 
-  private static Field former(String name, String text, UnitStyle units) {
-    return Field.of(
-            "former." + name,
-            name,
-            text,
-            "its inside, the former you took, {mm:3}",
-            Measure.LENGTH,
-            units)
-        .helped("The inside size of the former that was taken. The link's size follows from it.");
-  }
-
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
-    Form shown = textChanged ? checked(form) : form;
-    Model next = model.with(((TestsHeld) model.held()).with(Optional.of(shown)));
-    return textChanged ? Drafting.keep(next, form) : Turn.to(next);
+    if (!textChanged) {
+      return Turn.to(model.with(((TestsHeld) model.held()).with(Optional.of(form))));
+    }
+    TestsHeld screen = (TestsHeld) model.held();
+    String before = screen.form().map(open -> open.text("size")).orElse("");
+    Form typed = TestPieceForm.turned(model, screen, form, before);
+    return Drafting.keep(model.with(screen.with(Optional.of(checked(typed)))), typed);
   }
 
   private static Form checked(Form form) {

@@ -1,0 +1,62 @@
+package linkwright.coach;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import linkwright.coach.form.Form;
+import linkwright.job.Fact;
+import linkwright.plan.WishKeys;
+import linkwright.plan.Wishes;
+import org.junit.jupiter.api.Test;
+
+/** A chain of long and round links: what is proposed of a test piece is the chosen link's own. */
+class TestPieceOfSizeTest {
+  private final Bencher bench =
+      Bencher.with(
+              new Fact.JobOpened("figaro", "figaro"),
+              new Fact.PlanSet(Wishes.figaro().with(WishKeys.STOCK, "3 m").texts()))
+          .press("esc", "t", "n");
+
+  private Form form() {
+    return bench.model().held().form().orElseThrow();
+  }
+
+  private double blankMm() {
+    return Double.parseDouble(form().text("blank").replace(" mm", ""));
+  }
+
+  private void choose(String size) {
+    while (!form().fields().get(form().at()).id().equals("size")) {
+      bench.press("up");
+    }
+    bench.press("ctrl-u").type(size);
+    assertThat(form().text("size")).isEqualTo(size);
+  }
+
+  @Test
+  void the_blank_is_that_of_the_chosen_link() {
+    double planned = blankMm();
+    choose("round");
+    assertThat(blankMm()).isLessThan(planned / 1.5);
+    choose("long");
+    assertThat(blankMm()).isEqualTo(planned);
+  }
+
+  @Test
+  void what_was_typed_stays() {
+    while (!form().fields().get(form().at()).id().equals("blank")) {
+      bench.press("up");
+    }
+    bench.type("19.5 mm");
+    choose("round");
+    assertThat(blankMm()).isEqualTo(19.5);
+  }
+
+  @Test
+  void it_is_gone_on_with_for_the_link_that_was_chosen() {
+    choose("round");
+    double round = blankMm();
+    bench.press("esc", "n");
+    assertThat(form().text("size")).isEqualTo("round");
+    assertThat(blankMm()).isEqualTo(round);
+  }
+}
