@@ -14,11 +14,13 @@ import org.junit.jupiter.api.Test;
 /** What a chain takes of each limit, and whether so much will do. */
 class BoundTest {
   private static final OptionalDouble NONE = OptionalDouble.empty();
-  private static final Wishes PLAIN =
-      Wishes.common()
-          .with(WishKeys.KERF, "0 mm")
-          .with(WishKeys.COIL_TAIL, "0 mm")
-          .with(WishKeys.USUAL_LOSS, "0 %");
+
+  private static Wishes plain() {
+    return Wishes.common()
+        .with(WishKeys.KERF, "0 mm")
+        .with(WishKeys.COIL_TAIL, "0 mm")
+        .with(WishKeys.USUAL_LOSS, "0 %");
+  }
 
   private static Standing standing(Map<String, String> wish) {
     return Standing.ofWish(wish, JobBook.HANDBOOK);
@@ -34,7 +36,7 @@ class BoundTest {
    */
   @Test
   void metal_is_that_of_all_links_and_rings() {
-    Standing chain = standing(PLAIN.texts());
+    Standing chain = standing(plain().texts());
     int links = chain.counted().plan().orElseThrow().links();
     int rings = chain.counted().plan().orElseThrow().rings();
     double mm = links * 38.1 + rings * Math.hypot(Math.PI * 3.4, 0.9);
@@ -54,7 +56,7 @@ class BoundTest {
       assertThat(bound.takenBy(none)).as(bound.word()).isEmpty();
       assertThat(bound.allows(none, OnHand.NOTHING)).as(bound.word()).isFalse();
     }
-    Standing chain = standing(PLAIN.texts());
+    Standing chain = standing(plain().texts());
     assertThat(Bound.MONEY.takenBy(chain)).as("no prices").isEmpty();
     assertThat(Bound.HOURS.takenBy(chain).orElseThrow()).isPositive();
     assertThat(Bound.HOURS.allows(chain, OnHand.NOTHING)).as("what is not said").isTrue();
@@ -65,21 +67,21 @@ class BoundTest {
   /** Ten metres do for links and rings, 381 mm for ten links; rings of other wire are no matter. */
   @Test
   void wire_has_to_give_every_piece_that_is_cut_from_it() {
-    Standing enough = JobBook.scroll(PLAIN.with(WishKeys.STOCK, "10 m").texts()).standing();
-    Standing little = JobBook.scroll(PLAIN.with(WishKeys.STOCK, "382 mm").texts()).standing();
+    Standing enough = JobBook.scroll(plain().with(WishKeys.STOCK, "10 m").texts()).standing();
+    Standing little = JobBook.scroll(plain().with(WishKeys.STOCK, "382 mm").texts()).standing();
     assertThat(Bound.WIRE.allows(enough, OnHand.NOTHING)).isTrue();
     assertThat(Bound.WIRE.allows(little, OnHand.NOTHING)).isFalse();
     int links = enough.counted().plan().orElseThrow().links();
     String linksAlone = links * 38.1 + 1 + " mm";
     assertThat(
             Bound.WIRE.allows(
-                JobBook.scroll(PLAIN.with(WishKeys.STOCK, linksAlone).texts()).standing(),
+                JobBook.scroll(plain().with(WishKeys.STOCK, linksAlone).texts()).standing(),
                 OnHand.NOTHING))
         .as("of the links' wire no ring can be cut")
         .isFalse();
-    String ringsOwn = PLAIN.with(WishKeys.RING_WIRE, "0.8 mm").texts().get(WishKeys.STOCK);
+    String ringsOwn = plain().with(WishKeys.RING_WIRE, "0.8 mm").texts().get(WishKeys.STOCK);
     assertThat(ringsOwn).isEqualTo(linksAlone);
-    Standing apart = JobBook.scroll(PLAIN.with(WishKeys.RING_STOCK, "20 mm").texts()).standing();
+    Standing apart = JobBook.scroll(plain().with(WishKeys.RING_STOCK, "20 mm").texts()).standing();
     assertThat(apart.missing()).as("rings lack").isNotEmpty();
     assertThat(Bound.WIRE.allows(apart, OnHand.NOTHING)).isTrue();
   }

@@ -104,7 +104,7 @@ class WithinReachTest {
                 Map.of(WishKeys.FINISHED, "50 cm")));
     assertThat(all)
         .extracting(WhatIf::says)
-        .containsExactly("as planned", "0.8 mm", "45 cm", "fine-silver");
+        .containsExactly("as planned", "0.8 mm", "45 cm", "Fine silver");
   }
 
   /** Wire on hand is of the planned metal and size: for another it is none. */
