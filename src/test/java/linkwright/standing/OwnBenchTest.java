@@ -328,7 +328,7 @@ class OwnBenchTest {
                 Map.of(WishKeys.METAL, "copper"),
                 Map.of(WishKeys.FINISHED, "60 cm"),
                 Map.of(WishKeys.FINISHED, "406 mm")));
-    assertThat(variants).extracting(WhatIf::says).containsExactly("as planned", "copper", "60 cm");
+    assertThat(variants).extracting(WhatIf::says).containsExactly("as planned", "Copper", "60 cm");
     assertThat(variants.get(1).standing().counted().wish().orElseThrow().link().blankMm())
         .as("found anew in another metal")
         .isEmpty();

@@ -1,10 +1,12 @@
 package linkwright.standing.reach;
 
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import linkwright.job.JobState;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
@@ -40,7 +42,8 @@ public record WithinReach(
     each = List.copyOf(each);
     binding = List.copyOf(binding);
     unknown = List.copyOf(unknown);
-    onceMore = Map.copyOf(onceMore);
+    // It is told in the limits' own order, at every start alike.
+    onceMore = Collections.unmodifiableMap(new TreeMap<>(onceMore));
   }
 
   /**

@@ -79,9 +79,12 @@ class BoundTest {
                 OnHand.NOTHING))
         .as("of the links' wire no ring can be cut")
         .isFalse();
-    String ringsOwn = plain().with(WishKeys.RING_WIRE, "0.8 mm").texts().get(WishKeys.STOCK);
-    assertThat(ringsOwn).isEqualTo(linksAlone);
-    Standing apart = JobBook.scroll(plain().with(WishKeys.RING_STOCK, "20 mm").texts()).standing();
+    Wishes ringsApart =
+        plain()
+            .with(WishKeys.STOCK, linksAlone)
+            .with(WishKeys.RING_WIRE, "0.8 mm")
+            .with(WishKeys.RING_STOCK, "20 mm");
+    Standing apart = JobBook.scroll(ringsApart.texts()).standing();
     assertThat(apart.missing()).as("rings lack").isNotEmpty();
     assertThat(Bound.WIRE.allows(apart, OnHand.NOTHING)).isTrue();
   }
