@@ -176,11 +176,14 @@ public final class Checking {
   }
 
   private void keyed(YamlFields fields, DataFile file) {
-    Optional<DataKind> kind = DataKind.of(fields);
+    // A plan may name its routine by the key that a routine begins with.
+    boolean plan = PLAN_KEYS.stream().anyMatch(fields::names) && !fields.names("steps");
+    Optional<DataKind> kind =
+        DataKind.of(fields).filter(found -> !plan || found != DataKind.ROUTINES);
     if (kind.isPresent()) {
       fields.format();
       reading().read(fields, kind.get());
-    } else if (PLAN_KEYS.stream().anyMatch(fields::names)) {
+    } else if (plan) {
       plans.add(fields);
     } else if (BENCH_KEYS.stream().anyMatch(fields::names)) {
       benches.add(BenchFile.of(file));

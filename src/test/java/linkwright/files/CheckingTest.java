@@ -41,6 +41,16 @@ class CheckingTest {
   }
 
   @Test
+  void aPlanThatNamesItsRoutineIsNoRoutine() throws IOException {
+    String rest =
+        "wire: 0.9 mm\nfinished-length: 20 cm\nlink: {pattern: round, formers: ring=3 mm}\n";
+    Path good = file("any/plan.yaml", "routine: rope\nmetal: sterling\n" + rest);
+    Path bad = file("any/bad.yaml", "routine: rope\nmetal: tin\n" + rest);
+    assertThat(check(good)).isEmpty();
+    assertThat(check(bad)).singleElement().asString().contains("line 2, column 8: “tin” is not");
+  }
+
+  @Test
   void oneKeyOfAFileOfHersIsEnough() throws IOException {
     for (String text : List.of("kerf: 0.3 mm", "left-out: [a]", "mouse: false")) {
       assertThat(check(file("any/own.yaml", "format: 1\n" + text + "\n"))).as(text).isEmpty();

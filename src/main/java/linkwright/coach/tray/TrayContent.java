@@ -3,7 +3,6 @@ package linkwright.coach.tray;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Fields;
@@ -15,7 +14,6 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.TrayJob;
 import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.kernel.drafting.Drafting;
-import linkwright.coach.keys.Act;
 import linkwright.text.Narrowing;
 
 /** The jobs at hand: where each stands and what waits. */
@@ -45,8 +43,7 @@ final class TrayContent {
     List<String> more = new ArrayList<>();
     for (Form.Purpose form : DraftWords.waiting(DraftWords.jobless(model))) {
       if (form != Form.Purpose.NEW_JOB) {
-        Act leads = form == Form.Purpose.OWN_BENCH ? Act.TO_OWN_BENCH : Act.TO_DRAWER;
-        more.add(DraftWords.of(form) + ", " + ActMention.of(leads) + " leads there");
+        more.add(DraftWords.of(form));
         continue;
       }
       Map<String, String> texts = Drafting.jobless(model, form);
@@ -62,8 +59,8 @@ final class TrayContent {
       parts.add(
           elsewhere(
               "typed, not entered: "
-                  + String.join("; ", more)
-                  + "; {do:throw-away} throws away, one by one"));
+                  + String.join(", ", more)
+                  + "; {do:throw-away} throws away, form by form"));
     }
     return parts;
   }
