@@ -21,6 +21,7 @@ import linkwright.coach.keys.KeyNames;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.standing.Handbook;
 import org.junit.jupiter.api.AfterEach;
@@ -222,5 +223,34 @@ class OtherWindowTest {
     pass(Duration.ofSeconds(4));
     assertThat(anklet.model.hotWork().open()).isFalse();
     assertThat(anklet.model.watch()).isPresent();
+  }
+
+  @Test
+  void where_its_book_is_looked_at_a_wait_ends_with_the_job_and_comes_again_with_it() {
+    anklet.until(Act.LIT);
+    anklet.press("space");
+    anklet.until(Act.WAIT_FIRST);
+    anklet.press("space", "!", "space");
+    hook.model = hook.performer.open(hook.model, "anklet");
+    assertThat(hook.model.job().orElseThrow().lookOnly()).isTrue();
+    assertThat(waits(hook)).isNotEmpty().isEqualTo(waits(anklet));
+    List<EntryId> waited = waits(anklet);
+    anklet.press("esc", "i", "c", "ctrl-k", "ctrl-k");
+    assertThat(anklet.model.job().orElseThrow().state().course().closed()).isTrue();
+    pass(Duration.ofSeconds(4));
+    assertThat(waits(anklet)).isEmpty();
+    assertThat(waits(hook)).as("closed meanwhile").isEmpty();
+    hook.model = hook.performer.open(hook.model, "anklet");
+    anklet.press("g");
+    pass(Duration.ofSeconds(4));
+    assertThat(waits(anklet)).isEqualTo(waited);
+    assertThat(waits(hook)).as("opened again meanwhile").isEqualTo(waited);
+  }
+
+  private static List<EntryId> waits(Window window) {
+    return window.model.waits().stream()
+        .filter(wait -> !wait.isWatch())
+        .map(wait -> wait.run().id())
+        .toList();
   }
 }

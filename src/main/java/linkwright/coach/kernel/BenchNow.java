@@ -80,15 +80,12 @@ public record BenchNow(
 
   /** The timers of a book as they ran until now. */
   Timers timersOf(String slug) {
-    return known(slug).orElse(Timers.NONE);
+    return book(slug).map(BenchBook::timers).orElse(Timers.NONE);
   }
 
-  /** The same; empty of a book that was not read yet. */
-  public Optional<Timers> known(String slug) {
-    return others.stream()
-        .filter(book -> book.slug().equals(slug))
-        .findFirst()
-        .map(BenchBook::timers);
+  /** That of the other books; empty of one that was not read yet. */
+  public Optional<BenchBook> book(String slug) {
+    return others.stream().filter(book -> book.slug().equals(slug)).findFirst();
   }
 
   /** The same with a book left among the others, as it stood. */
