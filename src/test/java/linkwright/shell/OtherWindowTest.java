@@ -247,6 +247,45 @@ class OtherWindowTest {
     assertThat(waits(hook)).as("opened again meanwhile").isEqualTo(waited);
   }
 
+  @Test
+  void a_watch_whose_end_cannot_be_entered_in_the_others_book_is_not_a_minute_shorter() {
+    anklet.until(Act.LIT);
+    hook.until(Act.LIT);
+    hook.press("space");
+    hook.until(Act.WAIT_FIRST);
+    hook.press("space");
+    pass(Duration.ofMinutes(5));
+    // The first press tells of the flame.
+    anklet.press("space");
+    anklet.until(Act.WAIT_FIRST);
+    anklet.press("space", "!", "space");
+    Instant end = anklet.model.watch().orElseThrow().end();
+    assertThat(anklet.model.bench().watch().orElseThrow().from().book()).isEqualTo("anklet");
+    endWatch();
+    assertThat(anklet.common()).as("hook's book is written there").isEqualTo(Act.TRY_AGAIN);
+    assertThat(anklet.model.watch().orElseThrow().end()).isEqualTo(end);
+    hook.performer.shut();
+    anklet.press("esc");
+    endWatch();
+    assertThat(anklet.model.watch()).isEmpty();
+  }
+
+  private void endWatch() {
+    anklet.press("esc", "m");
+    for (int i = 0; i < 9; i++) {
+      anklet.press("enter");
+      if (anklet.model.held().form().filter(why -> why.fields().size() == 1).isPresent()) {
+        anklet.take(new Message.Pasted("a colleague watches"));
+        anklet.press("ctrl-k");
+        return;
+      }
+      if (anklet.model.held().form().isPresent()) {
+        anklet.press("esc");
+      }
+      anklet.press("down");
+    }
+  }
+
   private static List<EntryId> waits(Window window) {
     return window.model.waits().stream()
         .filter(wait -> !wait.isWatch())
