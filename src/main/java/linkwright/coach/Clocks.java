@@ -57,7 +57,7 @@ final class Clocks {
     Model next = model.withBench(message.device(), message.books());
     for (BenchBook book : message.books()) {
       boolean here = model.job().filter(open -> open.slug().equals(book.slug())).isPresent();
-      if (!here && !book.closed() && model.bench().known(book.slug()).isEmpty()) {
+      if (!here && !book.closed() && model.bench().book(book.slug()).isEmpty()) {
         next =
             told(
                 next,

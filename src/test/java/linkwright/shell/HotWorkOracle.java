@@ -27,17 +27,28 @@ final class HotWorkOracle {
     return open;
   }
 
-  /** What is left of the watch; nothing while a flame is lit or none ever was. */
+  /** Whether it was said for a reason that nobody need watch any more; heat again begins anew. */
+  boolean ended() {
+    int end = last('e', pressed.size());
+    return end > last('s', pressed.size()) && end > last('h', pressed.size());
+  }
+
+  /** What is left of the watch; nothing while a flame is lit, none ever was, or it was ended. */
   Optional<Duration> left(Instant now) {
-    return open() || last('s', pressed.size()) < 0
+    return open() || ended() || last('s', pressed.size()) < 0
         ? Optional.empty()
         : Optional.of(left(from(), now)).filter(left -> !left.isZero());
   }
 
-  /** What would be left from the statement on. */
+  /** What would be left from the statement on, were it not ended. */
   Duration atMost(Instant now) {
+    return open() ? Duration.ZERO : left(shut(), now);
+  }
+
+  /** When every flame was said to be out last; long ago for never. */
+  Instant shut() {
     int shut = last('s', pressed.size());
-    return open() || shut < 0 ? Duration.ZERO : left(pressed.get(shut).at(), now);
+    return shut < 0 ? Instant.EPOCH : pressed.get(shut).at();
   }
 
   private static Duration left(Instant from, Instant now) {

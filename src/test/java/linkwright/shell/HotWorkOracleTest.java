@@ -9,31 +9,27 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
-import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.AtBench;
+import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.Paging;
 import linkwright.coach.kernel.PlaceId;
-import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Act;
-import linkwright.coach.keys.Key;
-import linkwright.coach.keys.KeyNames;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
-import linkwright.job.Entry;
 import linkwright.job.Fact;
-import linkwright.routine.Hazard;
 import linkwright.standing.Handbook;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -47,115 +43,21 @@ class HotWorkOracleTest {
   private static final List<String> JOBS = List.of("gate-chain", "anklet", "hook");
   private static final List<String> PEOPLE = List.of("Ana", "Bo", "Cleo");
 
-  /** What counts or begins a wait, if the step burns gas. */
-  private static final Set<Act> HEATS =
-      Set.of(Act.THROUGH, Act.TOGETHER, Act.DONE, Act.WAIT_FIRST, Act.CUT_ONE, Act.BEGIN_ONE);
-
   @TempDir private Path folder;
-
-  /** A machine at the bench: the program on it may be killed and started again. */
-  private final class Machine {
-    private final String device;
-    private Performer performer;
-    private Model model;
-    private Duration ahead = Duration.ZERO;
-    private Instant startedAt = BEGIN;
-
-    Machine(String device) {
-      this.device = device;
-      start();
-    }
-
-    void start() {
-      performer = new Performer(home, device, () -> now, () -> {});
-      // A program that starts has a clock of its own, which begins with the computer's.
-      ahead = Duration.between(real, now);
-      startedAt = real;
-      model = Coach.begin(handbook, Settings.USUAL, Paging.WHOLE, now, 80, 24);
-      model = performer.begin(model, List.of(new Fact.JobOpened("x", "byzantine")), job());
-      look();
-    }
-
-    private Optional<String> job() {
-      return Optional.of(JOBS.get(chance.nextInt(JOBS.size())));
-    }
-
-    /** The program is gone at once, whatever was up on it. */
-    void kill() {
-      performer.shut();
-    }
-
-    /** Time goes by for it, so that it looks at the other books too. */
-    void look() {
-      take(new Message.Ticked(now, real.plus(ahead), Optional.empty()));
-    }
-
-    void take(Message message) {
-      model = performer.take(model, message);
-    }
-
-    void press(String key) {
-      take(new Message.KeyPressed(KeyNames.read(key).orElse(Key.of(key))));
-    }
-
-    Act common() {
-      return Pages.of(model).open().stream()
-          .flatMap(open -> open.act().stream())
-          .findFirst()
-          .orElse(Act.HELP);
-    }
-
-    /** Whether what was just pressed is in the book: not what another machine wrote meanwhile. */
-    boolean entered(int before) {
-      List<Entry> entries = model.job().map(job -> job.entries()).orElse(List.of());
-      return entries.size() > before
-          && entries.get(entries.size() - 1).device().equals(device)
-          && entries.get(entries.size() - 1).at().equals(now);
-    }
-
-    int entries() {
-      return model.job().map(job -> job.entries().size()).orElse(0);
-    }
-
-    /** The common key, and what an observer beside her would write down. */
-    void pressCommon(HotWorkOracle oracle) {
-      Act act = common();
-      int before = entries();
-      boolean atGas =
-          model.held().place() == PlaceId.BENCH
-              && AtBench.of(model)
-                  .filter(at -> at.step().does().contains(Hazard.BURNS_GAS))
-                  .isPresent();
-      boolean open = oracle.open();
-      // What comes out of the pickle was heated before it went in.
-      boolean waited =
-          (act == Act.TOGETHER || act == Act.DONE)
-              && AtBench.of(model).filter(at -> isInAWait(at)).isPresent();
-      press("space");
-      boolean entered = entered(before);
-      if (act == Act.LIT && entered) {
-        oracle.heard('l', real);
-      } else if (act == Act.FLAMES_OUT && open && !model.hotWork().open()) {
-        oracle.heard('s', real);
-      } else if (atGas && entered && HEATS.contains(act) && !waited) {
-        oracle.heard('h', real);
-      }
-    }
-
-    private boolean isInAWait(AtBench at) {
-      return !model.job().orElseThrow().state().course().waits().at(at.step().id()).isEmpty();
-    }
-  }
 
   private Home home;
   private Handbook handbook;
   private Random chance;
 
-  /** As it really is, and the computer's clock beside it, which can be set. */
-  private Instant real = BEGIN;
+  private final HotWorkTime time = new HotWorkTime();
 
-  private Instant now = BEGIN;
-  private Instant setAt = Instant.MIN;
+  /** Of what comes seldom, what came in any of the walks. */
+  private static final Set<String> CAME = new HashSet<>();
+
+  @AfterAll
+  static void what_comes_seldom_came() {
+    assertThat(CAME).contains("watch ended for a reason", "closed", "told");
+  }
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6})
@@ -176,24 +78,24 @@ class HotWorkOracleTest {
     chance = new Random(seed);
     beginJobs();
     HotWorkOracle oracle = new HotWorkOracle();
-    List<Machine> machines = new ArrayList<>();
-    machines.add(new Machine("window-a2b3c4d5"));
-    machines.add(new Machine("door-x2y3z4w5"));
+    List<HotWorkMachine> machines = new ArrayList<>();
+    machines.add(machine("window-a2b3c4d5"));
+    machines.add(machine("door-x2y3z4w5"));
     List<String> way = new ArrayList<>();
     for (int i = 0; i < 400; i++) {
-      pass(11L + (chance.nextInt(12) == 0 ? chance.nextInt(4000) : 0));
-      machines.forEach(Machine::look);
+      time.pass(11L + (chance.nextInt(12) == 0 ? chance.nextInt(4000) : 0));
+      machines.forEach(HotWorkMachine::look);
       if (sets && chance.nextInt(15) == 0) {
-        now = now.plusSeconds(chance.nextInt(3 * 7200) - 2 * 7200);
-        setAt = real;
-        way.add("clock set to " + now);
-        machines.forEach(Machine::look);
+        time.set(chance.nextInt(3 * 7200) - 2 * 7200);
+        way.add("clock set to " + time.now);
+        machines.forEach(HotWorkMachine::look);
       }
-      Machine machine = machines.get(chance.nextInt(2));
+      HotWorkMachine machine = machines.get(chance.nextInt(2));
       way.add(oneMore(machine, oracle));
-      pass(11);
-      machines.forEach(Machine::look);
-      for (Machine each : machines) {
+      CAME.add(way.get(way.size() - 1));
+      time.pass(11);
+      machines.forEach(HotWorkMachine::look);
+      for (HotWorkMachine each : machines) {
         holds(each, oracle, "seed %d, %s".formatted(seed, tail(way)));
       }
       assertThat(waits(machines.get(0)))
@@ -201,12 +103,12 @@ class HotWorkOracleTest {
           .isEqualTo(waits(machines.get(1)));
     }
     assertThat(oracle.pressed).extracting(HotWorkOracle.Pressed::what).contains('l', 'h', 's');
-    machines.forEach(Machine::kill);
+    machines.forEach(HotWorkMachine::kill);
   }
 
-  private void pass(long seconds) {
-    real = real.plusSeconds(seconds);
-    now = now.plusSeconds(seconds);
+  private HotWorkMachine machine(String device) {
+    return new HotWorkMachine(
+        device, home, handbook, time, () -> JOBS.get(chance.nextInt(JOBS.size())));
   }
 
   private void beginJobs() {
@@ -215,7 +117,7 @@ class HotWorkOracleTest {
         new Books(
             home,
             "window-a2b3c4d5",
-            () -> now,
+            () -> time.now,
             new DraftStore(home.drafts()),
             ReadingProgress.ENDLESS);
     for (int i = 0; i < JOBS.size(); i++) {
@@ -226,7 +128,7 @@ class HotWorkOracleTest {
     }
   }
 
-  private String oneMore(Machine machine, HotWorkOracle oracle) throws IOException {
+  private String oneMore(HotWorkMachine machine, HotWorkOracle oracle) throws IOException {
     PlaceId place = machine.model.held().place();
     int throwOf = chance.nextInt(40);
     if (throwOf == 0) {
@@ -242,6 +144,12 @@ class HotWorkOracleTest {
       asksFirst(machine, oracle, "power cut");
       return "power cut";
     }
+    if (throwOf == 3 && place == PlaceId.BENCH) {
+      return machine.endWatch(oracle);
+    }
+    if (throwOf == 4 && place == PlaceId.BENCH) {
+      return machine.closeOrOpenAgain();
+    }
     if (throwOf == 2 && place == PlaceId.BENCH) {
       machine.press("@");
       machine.take(new Message.Pasted(PEOPLE.get(chance.nextInt(PEOPLE.size()))));
@@ -250,7 +158,7 @@ class HotWorkOracleTest {
     }
     if (machine.common() == Act.TRY_AGAIN) {
       machine.press("esc");
-      restartIfLeft(machine);
+      restartIfLeft(machine, oracle);
       return "given up";
     }
     if (machine.model.held().form().isPresent()) {
@@ -264,13 +172,13 @@ class HotWorkOracleTest {
       } else {
         machine.press("n");
       }
-      restartIfLeft(machine);
+      restartIfLeft(machine, oracle);
       return "asked: " + act;
     }
     if (place != PlaceId.BENCH) {
       String key = List.of("b", "b", "b", "a", "q", "enter").get(chance.nextInt(6));
       machine.press(key);
-      restartIfLeft(machine);
+      restartIfLeft(machine, oracle);
       return key + " at " + place;
     }
     String key =
@@ -286,7 +194,7 @@ class HotWorkOracleTest {
   }
 
   /** What was found open when the program began is asked about before all else. */
-  private static void asksFirst(Machine machine, HotWorkOracle oracle, String way) {
+  private static void asksFirst(HotWorkMachine machine, HotWorkOracle oracle, String way) {
     boolean looks = machine.model.job().filter(job -> job.lookOnly()).isPresent();
     if (!looks || !oracle.open()) {
       assertThat(machine.model.held().place() == PlaceId.HOT_WORK)
@@ -295,15 +203,39 @@ class HotWorkOracleTest {
     }
   }
 
-  private void restartIfLeft(Machine machine) {
-    if (machine.performer.left()) {
-      machine.kill();
-      machine.start();
+  /** Whoever leaves is told of a flame, else how long somebody watches still. */
+  private void restartIfLeft(HotWorkMachine machine, HotWorkOracle oracle) {
+    if (!machine.performer.left()) {
+      return;
     }
+    String told = machine.performer.parting();
+    if (oracle.open()) {
+      assertThat(told).contains("every flame out, gas shut");
+    } else if (!time.setAt.isAfter(BEGIN)) {
+      Duration least = oracle.left(time.real).orElse(Duration.ZERO);
+      Duration most = most(machine, oracle);
+      List<String> right = new ArrayList<>();
+      for (long minutes = upToMinutes(least.minusSeconds(1));
+          minutes <= upToMinutes(most.plusSeconds(1));
+          minutes++) {
+        right.add(minutes == 0 ? "" : Clock.spoken(minutes * 60.0));
+      }
+      String minutes = told.replaceFirst("^Fire watch: (.*?) to go.*$", "$1");
+      assertThat(right).as(told).contains(minutes);
+      if (!minutes.isEmpty()) {
+        CAME.add("told");
+      }
+    }
+    machine.kill();
+    machine.start();
+  }
+
+  private static long upToMinutes(Duration left) {
+    return Math.max(0, (left.toSeconds() + 59) / 60);
   }
 
   /** The end of a line that was being written when the light went out. */
-  private void halfALine(Machine machine) throws IOException {
+  private void halfALine(HotWorkMachine machine) throws IOException {
     Path book = home.jobs().resolve(JOBS.get(chance.nextInt(JOBS.size())) + ".yaml");
     boolean held =
         machine.model.job().filter(job -> book.endsWith(job.slug() + ".yaml")).isPresent();
@@ -312,7 +244,7 @@ class HotWorkOracleTest {
     }
   }
 
-  private void holds(Machine machine, HotWorkOracle oracle, String way) {
+  private void holds(HotWorkMachine machine, HotWorkOracle oracle, String way) {
     Model model = machine.model;
     assertThat(model.hotWork().lit().isPresent()).as("open, %s", way).isEqualTo(oracle.open());
     Page page = Pages.of(model);
@@ -330,24 +262,32 @@ class HotWorkOracleTest {
             .map(watch -> watch.run())
             .filter(run -> !run.rings(model.steady()))
             .map(run -> run.left(model.steady()));
-    Optional<Duration> wanted = oracle.left(real);
-    // What was before the program began it knows by the computer's clock alone, and not which of
-    // two books came first: then the watch runs from the statement, which is later.
-    boolean known = !oracle.lit().isBefore(machine.startedAt);
-    boolean clock = setAt.isAfter(BEGIN);
+    Optional<Duration> wanted = oracle.left(time.real);
+    boolean clock = time.setAt.isAfter(BEGIN);
     if (clock && oracle.from().isBefore(machine.startedAt)) {
       return;
     }
     Duration is = left.orElse(Duration.ZERO);
     Duration least = wanted.orElse(Duration.ZERO);
-    Duration most = known && !clock ? least : oracle.atMost(real);
+    Duration most = most(machine, oracle);
     assertThat(is)
         .as("its time, %s", way)
         .isBetween(least.minusSeconds(1), most.plusSeconds(clock ? 25 : 1));
   }
 
+  /**
+   * What was before the program began it knows by the computer's clock alone, and not which of two
+   * books came first: then the watch runs from the statement, which is later. So does what was
+   * ended where it ran from something else: longer than need be, and never shorter.
+   */
+  private Duration most(HotWorkMachine machine, HotWorkOracle oracle) {
+    boolean known = machine.knows(oracle) && !time.setAt.isAfter(BEGIN);
+    boolean sure = oracle.ended() ? machine.endedIt(oracle) : known;
+    return sure ? oracle.left(time.real).orElse(Duration.ZERO) : oracle.atMost(time.real);
+  }
+
   /** The waits of all jobs as a machine knows them, by book and entry. */
-  private static Set<String> waits(Machine machine) {
+  private static Set<String> waits(HotWorkMachine machine) {
     return machine.model.waits().stream()
         .filter(wait -> !wait.slug().isEmpty())
         .map(wait -> wait.slug() + " " + wait.run().id())

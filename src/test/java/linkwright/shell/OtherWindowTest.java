@@ -21,6 +21,7 @@ import linkwright.coach.keys.KeyNames;
 import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.files.Library;
+import linkwright.job.EntryId;
 import linkwright.job.Fact;
 import linkwright.standing.Handbook;
 import org.junit.jupiter.api.AfterEach;
@@ -222,5 +223,73 @@ class OtherWindowTest {
     pass(Duration.ofSeconds(4));
     assertThat(anklet.model.hotWork().open()).isFalse();
     assertThat(anklet.model.watch()).isPresent();
+  }
+
+  @Test
+  void where_its_book_is_looked_at_a_wait_ends_with_the_job_and_comes_again_with_it() {
+    anklet.until(Act.LIT);
+    anklet.press("space");
+    anklet.until(Act.WAIT_FIRST);
+    anklet.press("space", "!", "space");
+    hook.model = hook.performer.open(hook.model, "anklet");
+    assertThat(hook.model.job().orElseThrow().lookOnly()).isTrue();
+    assertThat(waits(hook)).isNotEmpty().isEqualTo(waits(anklet));
+    List<EntryId> waited = waits(anklet);
+    anklet.press("esc", "i", "c", "ctrl-k", "ctrl-k");
+    assertThat(anklet.model.job().orElseThrow().state().course().closed()).isTrue();
+    pass(Duration.ofSeconds(4));
+    assertThat(waits(anklet)).isEmpty();
+    assertThat(waits(hook)).as("closed meanwhile").isEmpty();
+    hook.model = hook.performer.open(hook.model, "anklet");
+    anklet.press("g");
+    pass(Duration.ofSeconds(4));
+    assertThat(waits(anklet)).isEqualTo(waited);
+    assertThat(waits(hook)).as("opened again meanwhile").isEqualTo(waited);
+  }
+
+  @Test
+  void a_watch_whose_end_cannot_be_entered_in_the_others_book_is_not_a_minute_shorter() {
+    anklet.until(Act.LIT);
+    hook.until(Act.LIT);
+    hook.press("space");
+    hook.until(Act.WAIT_FIRST);
+    hook.press("space");
+    pass(Duration.ofMinutes(5));
+    // The first press tells of the flame.
+    anklet.press("space");
+    anklet.until(Act.WAIT_FIRST);
+    anklet.press("space", "!", "space");
+    Instant end = anklet.model.watch().orElseThrow().end();
+    assertThat(anklet.model.bench().watch().orElseThrow().from().book()).isEqualTo("anklet");
+    endWatch();
+    assertThat(anklet.common()).as("hook's book is written there").isEqualTo(Act.TRY_AGAIN);
+    assertThat(anklet.model.watch().orElseThrow().end()).isEqualTo(end);
+    hook.performer.shut();
+    anklet.press("esc");
+    endWatch();
+    assertThat(anklet.model.watch()).isEmpty();
+  }
+
+  private void endWatch() {
+    anklet.press("esc", "m");
+    for (int i = 0; i < 9; i++) {
+      anklet.press("enter");
+      if (anklet.model.held().form().filter(why -> why.fields().size() == 1).isPresent()) {
+        anklet.take(new Message.Pasted("a colleague watches"));
+        anklet.press("ctrl-k");
+        return;
+      }
+      if (anklet.model.held().form().isPresent()) {
+        anklet.press("esc");
+      }
+      anklet.press("down");
+    }
+  }
+
+  private static List<EntryId> waits(Window window) {
+    return window.model.waits().stream()
+        .filter(wait -> !wait.isWatch())
+        .map(wait -> wait.run().id())
+        .toList();
   }
 }

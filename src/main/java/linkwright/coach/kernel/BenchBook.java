@@ -70,6 +70,11 @@ public record BenchBook(
     return step.counts() == StepCounting.EACH;
   }
 
+  /** Its timers while it is open; a closed job has none. */
+  Timers waiting() {
+    return closed ? Timers.NONE : timers;
+  }
+
   BenchBook with(Timers others) {
     return new BenchBook(slug, job, closed, others, flames, sittings, seenAt, heldElsewhere);
   }

@@ -52,8 +52,14 @@ public record BenchNow(
    * @param from with what it begins
    * @param run its time by the steady clock
    * @param heat whether that is the last heat; else the statement that every flame is out
+   * @param under what would run still, were this ended: sooner over; empty for nothing
    */
-  public record Watch(HotWork.From from, TimerRun run, boolean heat) {}
+  public record Watch(HotWork.From from, TimerRun run, boolean heat, Optional<Watch> under) {
+    /** With what that of them begins which is over first. */
+    public HotWork.From first() {
+      return under.map(Watch::first).orElse(from);
+    }
+  }
 
   /** The same with the other books as they were read now. */
   BenchNow read(String on, List<BenchBook> books, Instant now, Instant steady) {
@@ -80,15 +86,12 @@ public record BenchNow(
 
   /** The timers of a book as they ran until now. */
   Timers timersOf(String slug) {
-    return known(slug).orElse(Timers.NONE);
+    return book(slug).map(BenchBook::timers).orElse(Timers.NONE);
   }
 
-  /** The same; empty of a book that was not read yet. */
-  public Optional<Timers> known(String slug) {
-    return others.stream()
-        .filter(book -> book.slug().equals(slug))
-        .findFirst()
-        .map(BenchBook::timers);
+  /** That of the other books; empty of one that was not read yet. */
+  public Optional<BenchBook> book(String slug) {
+    return others.stream().filter(book -> book.slug().equals(slug)).findFirst();
   }
 
   /** The same with a book left among the others, as it stood. */
@@ -115,20 +118,24 @@ public record BenchNow(
     HotWork next = HotWork.of(books);
     HeatTimes times = heats.seen(books, next, mind.moves(), now, steady, read);
     long seconds = handbook.own().fireWatchSeconds().orElse(AN_HOUR);
-    Optional<Watch> runs =
-        (next.isOut()
-                ? times.begin(from -> HotWork.ended(books, from))
-                : Optional.<HeatTimes.Noted>empty())
-            .map(begin -> watch(begin, seconds, times.isHeat(begin)));
+    Optional<Watch> runs = Optional.empty();
+    if (next.isOut()) {
+      for (HeatTimes.Noted begin : times.begins(from -> HotWork.ended(books, from))) {
+        Optional<Watch> under = runs.filter(before -> !before.run().rings(steady));
+        runs = Optional.of(watch(begin, seconds, times.isHeat(begin), under));
+      }
+    }
     return new BenchNow(device, others, next, runs, times, lookedAt, mind);
   }
 
-  private static Watch watch(HeatTimes.Noted begin, long seconds, boolean heat) {
+  private static Watch watch(
+      HeatTimes.Noted begin, long seconds, boolean heat, Optional<Watch> under) {
     EntryId id = begin.from().id();
     return new Watch(
         begin.from(),
         new TimerRun(id, "Fire watch", begin.steady(), seconds, Optional.empty(), Map.of()),
-        heat);
+        heat,
+        under);
   }
 
   /** The fire watch while it runs. */

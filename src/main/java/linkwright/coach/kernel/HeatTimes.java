@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -118,16 +119,18 @@ record HeatTimes(
   }
 
   /**
-   * With what the fire watch begins: the last heat whose watch was not ended. A flame after which
-   * nothing is known to have been heated gives the statement that it is out, which is later than
-   * any heat. What was ended hides no other, however late a set clock makes it.
+   * With what the fire watch begins: the last of these, a heat whose watch was not ended; before it
+   * what it would begin with else. A flame after which nothing is known to have been heated gives
+   * the statement that it is out, which is later than any heat. What was ended hides no other,
+   * however late a set clock makes it.
    */
-  Optional<Noted> begin(Predicate<HotWork.From> ended) {
+  List<Noted> begins(Predicate<HotWork.From> ended) {
     Stream<Noted> statements =
         out.keySet().stream().filter(book -> !isHeatedSince(book)).map(out::get);
     return Stream.concat(heats.values().stream(), statements)
         .filter(begin -> !ended.test(begin.from()))
-        .max(BY_STEADY);
+        .sorted(BY_STEADY)
+        .toList();
   }
 
   /** Whether that is a heat, not a statement. */

@@ -269,9 +269,9 @@ public record Model(
     List<JobWait> all = new ArrayList<>();
     timers().running().forEach(run -> all.add(new JobWait(slug(), "", run, false)));
     for (BenchBook book : bench.others()) {
-      if (!book.closed() && !book.slug().equals(slug())) {
+      if (!book.slug().equals(slug())) {
         boolean held = book.heldElsewhere();
-        book.timers()
+        book.waiting()
             .running()
             .forEach(run -> all.add(new JobWait(book.slug(), book.job(), run, held)));
       }
@@ -346,16 +346,16 @@ public record Model(
 
   /**
    * The timers of the job on the bench, by the steady clock; a closed job has none. One that is
-   * open only to be looked at grows elsewhere.
+   * open only to be looked at grows, is closed and opened again elsewhere.
    */
   public Timers timers() {
-    return job.filter(open -> !open.state().course().closed())
-        .map(
-            open ->
-                Optional.of(open.slug())
-                    .filter(slug -> open.lookOnly())
-                    .flatMap(bench::known)
-                    .orElse(open.state().timers()))
+    return job.filter(OpenJob::lookOnly)
+        .flatMap(open -> bench.book(open.slug()))
+        .map(BenchBook::waiting)
+        .or(
+            () ->
+                job.filter(open -> !open.state().course().closed())
+                    .map(open -> open.state().timers()))
         .orElse(Timers.NONE);
   }
 

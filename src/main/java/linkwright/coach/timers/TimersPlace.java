@@ -153,8 +153,9 @@ public final class TimersPlace implements Place {
   }
 
   /**
-   * It is entered in the book that holds what the watch began with, then in that of whatever it
-   * would run from otherwise: another machine, or this one started anew, may take that to be later.
+   * It is entered in the book that holds what the watch began with, before that in those of
+   * whatever it would run from else: another machine, or this one started anew, may take that to be
+   * later. Where one of them takes no entry, the watch runs on as long as it would have.
    */
   private static Turn endWatch(Model model, TimersHeld screen, String why) {
     Optional<HotWork.From> from =
@@ -162,7 +163,7 @@ public final class TimersPlace implements Place {
             .bench()
             .watch()
             .filter(watch -> !watch.run().rings(model.steady()))
-            .map(BenchNow.Watch::from);
+            .map(BenchNow.Watch::first);
     Model ending = model.with(new TimersHeld(screen.at(), screen.form(), screen.turned(), why));
     return from.map(
             began -> Turn.keepIn(ending, began.book(), new BenchFact.WatchEnded(began.id(), why)))

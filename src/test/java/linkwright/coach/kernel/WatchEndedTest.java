@@ -40,8 +40,9 @@ class WatchEndedTest {
                 Set.of()));
     HeatTimes times =
         HeatTimes.NONE.seen(books, HotWork.of(books), ClockMoves.NONE, NOW, NOW, true);
-    assertThat(times.begin(from -> HotWork.ended(books, from)).orElseThrow().from().id())
-        .isEqualTo(shut);
+    assertThat(times.begins(from -> HotWork.ended(books, from)))
+        .extracting(begin -> begin.from().id())
+        .containsExactly(shut);
   }
 
   private static FlameWord word(
