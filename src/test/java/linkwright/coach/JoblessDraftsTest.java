@@ -111,8 +111,7 @@ class JoblessDraftsTest {
     assertThat(bench.shown()).doesNotContain("typed, not entered");
     bench.press("esc", "o", "n").type("Zora").press("esc");
     assertThat(bench.shown()).contains("typed, not entered: your bench");
-    assertThat(bench.press("esc").shown())
-        .contains("typed, not entered: your bench");
+    assertThat(bench.press("esc").shown()).contains("typed, not entered: your bench");
     assertThat(bench.press("o", "ctrl-x").shown()).doesNotContain("typed, not entered");
     assertThat(bench.press("n").shown()).doesNotContain("Zora");
   }
