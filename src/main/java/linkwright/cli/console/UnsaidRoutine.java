@@ -41,7 +41,7 @@ public final class UnsaidRoutine {
                         ? "it names no routine, and is reckoned for “%s” (%s)."
                             .formatted(known.title(), known.id())
                         : ("it names no routine, and is reckoned as plain links, each hung in the"
-                               + " next; the hours are those of “%s”, which this metal is not for.")
+                                + " next; the hours are those of “%s”, which this metal is not for.")
                             .formatted(known.title()))
             .orElse("it names no routine, and none suits it: it is reckoned as plain links.")
         + another;
