@@ -109,8 +109,8 @@ public record PartPlan(
         : OptionalDouble.empty();
   }
 
-  /** Wire for all rings, mm; empty while the blank of one is. */
-  public OptionalDouble wireForAllMm() {
+  /** Wire for the rings wanted, spares apart, mm; empty while the blank of one is. */
+  public OptionalDouble wireWithoutSparesMm() {
     OptionalDouble blank = ringBlankMm();
     return blank.isPresent()
         ? OptionalDouble.of(blank.getAsDouble() * pieces)

@@ -38,8 +38,8 @@ final class PartContent {
     part.ringInsideMm().ifPresent(mm -> rows.add(Row.of("ring inside", units.length(mm))));
     part.solderPieceMm().ifPresent(mm -> rows.add(Row.of("solder piece", units.length(mm))));
     part.ringBlankMm().ifPresent(mm -> rows.add(Row.of("ring blank", units.length(mm))));
-    part.wireForAllMm()
-        .ifPresent(mm -> rows.add(Row.of("wire for all", units.length(mm)).with(Emphasis.MAIN)));
+    part.wireWithoutSparesMm()
+        .ifPresent(mm -> rows.add(Row.of("wire without spares", units.length(mm)).with(Emphasis.MAIN)));
     List<Part> parts = new ArrayList<>(List.of(new Rows(rows)));
     part.metal()
         .ifPresent(
