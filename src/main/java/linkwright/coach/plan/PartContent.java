@@ -39,7 +39,8 @@ final class PartContent {
     part.solderPieceMm().ifPresent(mm -> rows.add(Row.of("solder piece", units.length(mm))));
     part.ringBlankMm().ifPresent(mm -> rows.add(Row.of("ring blank", units.length(mm))));
     part.wireWithoutSparesMm()
-        .ifPresent(mm -> rows.add(Row.of("wire without spares", units.length(mm)).with(Emphasis.MAIN)));
+        .ifPresent(
+            mm -> rows.add(Row.of("wire without spares", units.length(mm)).with(Emphasis.MAIN)));
     List<Part> parts = new ArrayList<>(List.of(new Rows(rows)));
     part.metal()
         .ifPresent(
