@@ -178,8 +178,8 @@ class SurroundingsIT {
       workbench.command("quit\n", "walk", "--plain", "--new", "Window chain");
       workbench.command("quit\n", "walk", "--plain", "--new", "Door chain");
       try (WalkedProgram walk = workbench.start(Map.of("TERM", "dumb"), "walk", "window-chain")) {
-        walk.waitFor("The plan.", LONG).type("esc\n");
-        walk.waitFor("Job: Window chain", LONG).type("quit\n");
+        walk.waitForWritten("The plan.", LONG).type("esc\n");
+        walk.waitForWritten("Job: Window chain", LONG).type("quit\n");
         assertThat(walk.exitCode(LONG)).isZero();
         assertThat(walk.output()).asString().doesNotContain("\u001b");
       }

@@ -178,6 +178,17 @@ public final class WalkedProgram implements AutoCloseable {
     return waitUntil("\"" + text + "\" is shown", screen -> screen.contains(text), seconds);
   }
 
+  /**
+   * Waits until the text was written at all, shown still or not: a program that writes lines sends
+   * more than a screen at once, and its first lines are past by the time that anybody looks.
+   */
+  public WalkedProgram waitForWritten(String text, int seconds) {
+    return waitUntil(
+        "\"" + text + "\" was written",
+        screen -> written.toString(StandardCharsets.UTF_8).contains(text),
+        seconds);
+  }
+
   /** Waits until the text is no longer shown. */
   public WalkedProgram waitWhile(String text, int seconds) {
     return waitUntil("\"" + text + "\" is gone", screen -> !screen.contains(text), seconds);
