@@ -193,7 +193,7 @@ record KillEvidence(KillPlan plan, int before, String shown, String book, String
             + "\nbefore: "
             + before
             + "\nreplay: mvn -B verify -Dtest=none -Dsurefire.failIfNoSpecifiedTests=false"
-            + " -Dit.test=KillsIT -Dlinkwright.replay="
+            + " -Dit.test=UntimelyKillsIT -Dlinkwright.replay="
             + file
             + "\nplan: "
             + plan

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
  * every answer whose verdict was shown stands in the student's book as it was shown, in its order,
  * once; and the next lesson goes on from it.
  */
-class LessonKilledIT {
+class UntimelyEndOfLessonIT {
   private static final long SEED = Long.getLong("linkwright.seed", 20261126L);
   private static final int ROUNDS = Integer.getInteger("linkwright.kills.lesson", 6);
   private static final int MOST = 6;
@@ -38,7 +38,7 @@ class LessonKilledIT {
   private final Workbench bench = new Workbench();
   private final Random chance = new Random(SEED);
 
-  LessonKilledIT() throws IOException {}
+  UntimelyEndOfLessonIT() throws IOException {}
 
   /** Keys sent, and the verdicts that were seen before the kill: whether each was right. */
   private record Seen(int sent, List<Boolean> verdicts) {}
@@ -60,7 +60,7 @@ class LessonKilledIT {
           walk.type("" + chance.nextInt(5));
           sent++;
           if (answers > 0) {
-            walk.waitUntil("a verdict", LessonKilledIT::tells, LONG);
+            walk.waitUntil("a verdict", UntimelyEndOfLessonIT::tells, LONG);
             verdicts.add(walk.screen().contains("Right"));
           }
         }

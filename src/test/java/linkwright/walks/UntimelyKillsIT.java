@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <p>{@code -Dlinkwright.kills=1000} kills more often, {@code -Dlinkwright.seed=N} otherwise; a
  * failure leaves a file in {@code target/kills} that names the command which replays it.
  */
-class KillsIT {
+class UntimelyKillsIT {
   private static final long SEED = Long.getLong("linkwright.seed", 20261126L);
   private static final int KILLS = Integer.getInteger("linkwright.kills", 50);
   private static final int FIRST = Integer.getInteger("linkwright.from", 0);
