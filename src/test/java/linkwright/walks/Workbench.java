@@ -18,7 +18,7 @@ import linkwright.coach.keys.KeyNames;
  */
 final class Workbench {
   /** Seconds; only a failing walk waits so long. */
-  static final int LONG = 60;
+  static final int LONG = 180;
 
   private static final List<String> TOO_SOON =
       List.of(
