@@ -3,6 +3,7 @@ package linkwright.files;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,13 +39,29 @@ public record Library(
     problems = List.copyOf(problems);
   }
 
-  /** Reads the shipped data and those in the user's folder. */
+  /** Reads the shipped data, once, and those in the user's folder. */
   public static Library load(Home home) {
-    return reading(home).library(BenchFile.load(home));
+    BenchFile bench = BenchFile.load(home);
+    OwnFiles own = OwnFiles.of(home);
+    if (own.isNone()) {
+      Library shipped = Shipped.ALONE;
+      return new Library(
+          shipped.reference,
+          shipped.patterns,
+          shipped.routines,
+          shipped.cautions,
+          shipped.problems,
+          bench.known(shipped.reference, shipped.routines.values()));
+    }
+    return reading(own).library(bench);
   }
 
   /** Everything read, so that more can be laid over it. */
   static LibraryReading reading(Home home) {
+    return reading(OwnFiles.of(home));
+  }
+
+  private static LibraryReading reading(OwnFiles own) {
     LibraryReading reading = new LibraryReading();
     for (DataKind kind : DataKind.values()) {
       try {
@@ -54,11 +71,31 @@ public record Library(
       }
     }
     reading.nextLayer();
-    for (DataKind kind : DataKind.values()) {
-      List<Problem> problems = new ArrayList<>();
-      reading.read(home.files(kind.folder(), problems), kind);
-      problems.forEach(reading::tell);
-    }
+    own.files().forEach((kind, files) -> reading.read(files, kind));
+    own.problems().forEach(reading::tell);
     return reading;
+  }
+
+  /** What is laid over the shipped data, and what of it cannot be read. */
+  private record OwnFiles(Map<DataKind, List<DataFile>> files, List<Problem> problems) {
+    static final OwnFiles NONE = new OwnFiles(Map.of(), List.of());
+
+    static OwnFiles of(Home home) {
+      Map<DataKind, List<DataFile>> files = new EnumMap<>(DataKind.class);
+      List<Problem> problems = new ArrayList<>();
+      for (DataKind kind : DataKind.values()) {
+        files.put(kind, home.files(kind.folder(), problems));
+      }
+      return new OwnFiles(files, problems);
+    }
+
+    boolean isNone() {
+      return problems.isEmpty() && files.values().stream().allMatch(List::isEmpty);
+    }
+  }
+
+  /** The program's own files do not change while it runs, and taking them apart takes long. */
+  private static final class Shipped {
+    static final Library ALONE = reading(OwnFiles.NONE).library();
   }
 }

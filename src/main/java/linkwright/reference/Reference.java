@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
@@ -75,7 +78,17 @@ public record Reference(
 
   /** The tool of that name or other name; otherwise a sentence with the nearest known. */
   public Read<Tool> tool(String name) {
-    return find("tool", name, tools, tool -> names(tool.name(), tool.name(), tool.alsoCalled()));
+    return find("tool", name, tools, Reference::called);
+  }
+
+  /** Whether there is a tool of a name. Made once for many names. */
+  public Predicate<String> toolNames() {
+    Set<String> names =
+        tools.stream()
+            .flatMap(tool -> called(tool).stream())
+            .map(Reference::plain)
+            .collect(Collectors.toSet());
+    return name -> names.contains(plain(name));
   }
 
   /** The picture of that name, if there is one. */
@@ -97,6 +110,10 @@ public record Reference(
 
   private static List<String> called(Solder solder) {
     return names(solder.id(), solder.name(), solder.alsoCalled());
+  }
+
+  private static List<String> called(Tool tool) {
+    return names(tool.name(), tool.name(), tool.alsoCalled());
   }
 
   private static <T> Optional<T> known(

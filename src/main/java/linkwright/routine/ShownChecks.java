@@ -2,6 +2,7 @@ package linkwright.routine;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import linkwright.quantity.Read;
 import linkwright.reference.Picture;
 import linkwright.reference.Tool;
@@ -38,8 +39,12 @@ final class ShownChecks {
 
   static List<Finding> everyToolIsKnown(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
+    Predicate<String> isKnown = known.reference().toolNames();
     for (Step step : routine.steps()) {
       for (String name : step.detail().tools()) {
+        if (isKnown.test(name)) {
+          continue;
+        }
         Read<Tool> tool = known.reference().tool(name);
         tool.problem()
             .ifPresent(
