@@ -261,7 +261,7 @@ final class PlanCommand implements Callable<Integer> {
     if (as == OutForm.TEXT) {
       root.here().out().sayAll(new PlainLines(Act::words).of(root.inHerWords(parts)));
     } else {
-      root.here().out().print(as.written("compared", AnswerRows.rows(parts)));
+      root.here().out().print(AnswerRows.written(as, "compared", parts));
     }
     return Exit.GOOD;
   }

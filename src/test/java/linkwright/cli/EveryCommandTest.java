@@ -230,6 +230,18 @@ class EveryCommandTest {
   }
 
   @Test
+  void a_row_for_other_programs_has_no_key_that_says_nothing() throws IOException {
+    line.run("bench", "--set", "kerf=0.3 mm");
+    assertThat(line.run("bench", "--as", "json")).isZero();
+    JsonNode json = new ObjectMapper().readTree(line.out());
+    assertThat(json.get("bench")).isNotEmpty();
+    json.get("bench")
+        .forEach(row -> row.forEach(value -> assertThat(value.asText()).as("" + row).isNotEmpty()));
+    assertThat(line.run("bench", "--as", "yaml")).isZero();
+    assertThat(line.out()).contains("kerf").doesNotContain("\"\"");
+  }
+
+  @Test
   void a_bench_as_rows_says_what_its_lines_say() {
     line.run("bench", "--set", "kerf=0.3 mm");
     assertThat(line.run("bench", "--as", "csv")).isZero();

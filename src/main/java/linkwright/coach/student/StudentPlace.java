@@ -41,6 +41,9 @@ public final class StudentPlace implements Place {
 
   @Override
   public Turn enterAt(Model model, String id) {
+    if (id.isEmpty()) {
+      return enter(model);
+    }
     Model plain = model.with(StudentHeld.of(model));
     boolean another = model.learning().student().filter(her -> her.id().equals(id)).isEmpty();
     // What was told of one book says nothing of another.
