@@ -94,6 +94,18 @@ class EveryCommandTest {
   }
 
   @Test
+  void what_is_planned_on_standard_input_is_called_so() {
+    for (List<String> plan :
+        List.of(
+            List.of("format: 1", "metall: sterling", "wire: 1 mm"),
+            List.of("format: 1", "metal: sterling", "wire: 1 mm"),
+            List.of("no plan"))) {
+      line.typing(plan, "plan", "-");
+      assertThat(line.err()).contains("standard input").doesNotContain("/tmp", ".yaml");
+    }
+  }
+
+  @Test
   void the_plan_file_to_start_from_comes_out_over_its_formers() {
     String mine = line.home().resolve("mine.yaml").toString();
     assertThat(line.run("new-plan", mine)).isZero();

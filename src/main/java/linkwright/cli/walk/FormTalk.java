@@ -308,7 +308,8 @@ final class FormTalk {
   }
 
   private static String now(Field field) {
-    return field.text().isBlank() ? "Empty now." : "Now: " + field.text() + ".";
+    // A number stands with the unit that it is taken in, as it will be kept.
+    return field.text().isBlank() ? "Empty now." : "Now: " + field.value() + ".";
   }
 
   private static String capital(String word) {
