@@ -66,6 +66,13 @@ class FindTest {
     assertThat(Shown.draw(bench.model(), Glyphs.FULL).text())
         .contains(title)
         .contains("Only a look: step " + open + " stays open");
+    // It was said that a question stood there, and none did.
+    for (String key : List.of("r", "u")) {
+      assertThat(bench.press(key).notice())
+          .as(key)
+          .contains("You only look at this step", "opens this")
+          .doesNotContain("question");
+    }
     bench.press("space");
     assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).doesNotContain("Only a look");
     assertThat(bench.performed(Effect.KeepFacts.class)).hasSize(entered);

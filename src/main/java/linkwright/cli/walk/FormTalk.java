@@ -308,8 +308,7 @@ final class FormTalk {
   }
 
   private static String now(Field field) {
-    // A number stands with the unit that it is taken in, as it will be kept.
-    return field.text().isBlank() ? "Empty now." : "Now: " + field.value() + ".";
+    return field.text().isBlank() ? "Empty now." : "Now: " + field.now() + ".";
   }
 
   private static String capital(String word) {
