@@ -45,13 +45,9 @@ final class AnswerRows {
     root.here().out().print(written(form().orThrow(), name, parts));
   }
 
-  /** What a place says as rows; where each names its own keys, those that say nothing are left. */
+  /** What a place says as rows. */
   static String written(OutForm form, String name, List<Part> parts) {
-    List<Map<String, Object>> rows = rows(parts);
-    if (form != OutForm.CSV) {
-      rows.forEach(row -> row.values().removeIf(""::equals));
-    }
-    return form.written(name, rows);
+    return form.written(name, rows(parts));
   }
 
   private static List<Map<String, Object>> rows(List<Part> parts) {

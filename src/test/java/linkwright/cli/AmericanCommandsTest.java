@@ -97,6 +97,6 @@ class AmericanCommandsTest {
     line.file("home/settings.yaml", "format: 1\nunits: inch\n");
     line.typing(typed, walk);
     assertThat(line.out())
-        .contains("Now: 7.5 in (typed as 19 cm).", "Thickness: 0.039 in (typed as 1.0 mm).");
+        .contains("Now: 7.5 in (typed as 19 cm).", "Thickness: 0.039 in (typed as 1.0 mm)");
   }
 }
