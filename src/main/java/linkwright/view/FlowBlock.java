@@ -48,12 +48,9 @@ final class FlowBlock implements Block {
     if (columns == 1 || first == 0 || first == rows.size()) {
       return rows.size();
     }
-    int high = Math.max(first, rows.size() - first);
-    return isCard() ? Math.max(spaced(rows.subList(0, first)), spaced(rest(first))) : high;
-  }
-
-  private List<FlowRows.FlowRow> rest(int first) {
-    return rows.subList(first, rows.size());
+    return isCard()
+        ? Math.max(spaced(rows.subList(0, first)), spaced(rows.subList(first, rows.size())))
+        : Math.max(first, rows.size() - first);
   }
 
   /** Rows that stand left where there are two columns: what is done, or what a caution is about. */
@@ -73,14 +70,10 @@ final class FlowBlock implements Block {
   private boolean isCard() {
     long turns =
         IntStream.range(1, rows.size())
-            .filter(i -> stands(i) == FlowRows.Stands.BESIDE)
-            .filter(i -> stands(i - 1) == FlowRows.Stands.FIRST)
+            .filter(i -> rows.get(i).stands() == FlowRows.Stands.BESIDE)
+            .filter(i -> rows.get(i - 1).stands() == FlowRows.Stands.FIRST)
             .count();
     return columns > 1 && turns == 1 && doing() == rows.size();
-  }
-
-  private FlowRows.Stands stands(int row) {
-    return rows.get(row).stands();
   }
 
   /** Their height with a free row before each text. */
@@ -168,7 +161,7 @@ final class FlowBlock implements Block {
     int left = firstColumn();
     boolean beside = columns > 1 && left > 0 && left < rows.size();
     if (beside && Math.max(left, rows.size() - left) <= high) {
-      return List.of(rows.subList(0, left), rest(left));
+      return List.of(rows.subList(0, left), rows.subList(left, rows.size()));
     }
     int first = doing();
     if (rows.size() <= high) {
