@@ -178,7 +178,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
 
   private static Problem twice(String file, ScannedLine row, int before, boolean same) {
     BookLine line = row.entry().orElseThrow();
-    String which = "Entry " + line.number() + " of device " + EntryId.shown(line.device());
+    String which = "Entry " + line.number() + " of " + EntryId.shown(line.device());
     return same
         ? new Problem(
             file,

@@ -42,10 +42,15 @@ final class AnswerRows {
 
   /** Prints what a place says, unless it is for reading: then the caller lays it out. */
   void print(Root root, String name, List<Part> parts) {
-    root.here().out().print(form().orThrow().written(name, rows(parts)));
+    root.here().out().print(written(form().orThrow(), name, parts));
   }
 
-  static List<Map<String, Object>> rows(List<Part> parts) {
+  /** What a place says as rows. */
+  static String written(OutForm form, String name, List<Part> parts) {
+    return form.written(name, rows(parts));
+  }
+
+  private static List<Map<String, Object>> rows(List<Part> parts) {
     PlainLines plain = new PlainLines(Act::words);
     List<Map<String, Object>> rows = new ArrayList<>();
     for (Part part : Beside.flat(parts).toList()) {

@@ -101,7 +101,7 @@ final class ClassCommand implements Callable<Integer> {
       PlainLines lines = new PlainLines(Act::words);
       root.inHerWords(parts).forEach(part -> root.here().out().sayAll(part.answer(lines)));
     } else {
-      root.here().out().print(as.orThrow().written("class", AnswerRows.rows(parts)));
+      root.here().out().print(AnswerRows.written(as.orThrow(), "class", parts));
     }
     return read.room().problems().isEmpty() ? Exit.GOOD : Exit.PROBLEMS;
   }

@@ -61,7 +61,7 @@ final class FromWhatThereIs {
       PlainLines plain = new PlainLines(Act::words);
       root.inHerWords(parts).forEach(part -> root.here().out().sayAll(part.answer(plain)));
     } else {
-      root.here().out().print(as.written("within-reach", AnswerRows.rows(parts)));
+      root.here().out().print(AnswerRows.written(as, "within-reach", parts));
     }
     return Exit.GOOD;
   }

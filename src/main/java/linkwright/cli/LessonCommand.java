@@ -19,7 +19,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = {
       "Asks what comes next, what can hurt, what to look for, and the sums of a routine.",
-      "What is missed comes back, in the lesson and on later days, until it is known."
+      "What is missed comes back, in the lesson and on later days, until it is known.",
+      "It is talked through; what came of it: linkwright student NAME --as json."
     },
     footer = {"", "Example: linkwright lesson round-cable --student Mara --plain"})
 final class LessonCommand implements Callable<Integer> {

@@ -90,21 +90,9 @@ final class ListCommand {
       rows.forEach(row -> root.here().out().say(SaidIn.units(words.show(line(row)), units)));
     } else {
       String name = listed.name().toLowerCase(Locale.ROOT);
-      // A table has all its columns; elsewhere what is not known has no key.
-      boolean table = form.orThrow() == OutForm.CSV;
-      root.here()
-          .out()
-          .print(
-              form.orThrow()
-                  .written(name, table ? rows : rows.stream().map(ListCommand::known).toList()));
+      root.here().out().print(form.orThrow().written(name, rows));
     }
     return Exit.GOOD;
-  }
-
-  private static Map<String, Object> known(Map<String, Object> row) {
-    Map<String, Object> known = new LinkedHashMap<>(row);
-    known.values().removeIf(""::equals);
-    return known;
   }
 
   /** Ends of a key → the unit that it stands for, as it is read. */

@@ -1,5 +1,6 @@
 package linkwright.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import linkwright.files.Home;
@@ -14,11 +15,17 @@ final class Located {
 
   private Located() {}
 
+  /** Whether that file holds what came on standard input: its path says nothing to the user. */
+  static boolean isStandardInput(Path path) {
+    return path.endsWith(STANDARD_INPUT);
+  }
+
   static Problem asTyped(Problem problem) {
     return problem.file().endsWith(STANDARD_INPUT) ? problem.in("standard input") : problem;
   }
 
-  static String of(Problem problem) {
+  static String of(Problem found) {
+    Problem problem = asTyped(found);
     String text = new Problem("", 0, 0, problem.wrong(), problem.expected()).sentence();
     StringBuilder place = new StringBuilder(problem.file());
     if (problem.line() > 0) {

@@ -163,7 +163,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     Standing standing = planned.get().standing();
     if (into.isPresent() && planned.get().wish().isEmpty()) {
-      here.err().say(path + ": This job has no plan yet: there is nothing to write.");
+      here.err().say(told(path) + ": This job has no plan yet: there is nothing to write.");
       return Exit.PROBLEMS;
     }
     Optional<String> unwritten =
@@ -177,7 +177,7 @@ final class PlanCommand implements Callable<Integer> {
       return root.wrong(unwritten.get());
     }
     if (standing.counted().plan().isEmpty()) {
-      here.err().say(path + ": " + why(standing));
+      here.err().say(told(path) + ": " + why(standing));
       return Exit.PROBLEMS;
     }
     // Nothing is kept here, so what would be asked before it is kept is told.
@@ -185,7 +185,7 @@ final class PlanCommand implements Callable<Integer> {
     boolean suits = UnsaidRoutine.suits(planned.get().wish(), routine, library.reference());
     if (planned.get().routine().isEmpty()
         && UnsaidRoutine.matters(planned.get().wish(), handbook)) {
-      here.err().say(path + ": " + UnsaidRoutine.says(routine, suits));
+      here.err().say(told(path) + ": " + UnsaidRoutine.says(routine, suits));
     }
     Questions.ofPlan(
             standing,
@@ -193,7 +193,7 @@ final class PlanCommand implements Callable<Integer> {
             JobTraits.of(planned.get().wish(), library.reference()),
             choices.user().units())
         .values()
-        .forEach(question -> here.err().say(path + ": is this right? " + question));
+        .forEach(question -> here.err().say(told(path) + ": is this right? " + question));
     if (!variants.isEmpty()) {
       return compare(planned.get(), choices, as);
     }
@@ -261,9 +261,13 @@ final class PlanCommand implements Callable<Integer> {
     if (as == OutForm.TEXT) {
       root.here().out().sayAll(new PlainLines(Act::words).of(root.inHerWords(parts)));
     } else {
-      root.here().out().print(as.written("compared", AnswerRows.rows(parts)));
+      root.here().out().print(AnswerRows.written(as, "compared", parts));
     }
     return Exit.GOOD;
+  }
+
+  private static String told(Path path) {
+    return Located.isStandardInput(path) ? "standard input" : path.toString();
   }
 
   private static String why(Standing standing) {

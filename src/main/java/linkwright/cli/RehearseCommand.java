@@ -19,7 +19,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     description = {
       "Walks a routine dry, forwards and back, its waits sixty times as fast.",
-      "Nothing is entered; of a job it takes the sizes."
+      "Nothing is entered; of a job it takes the sizes.",
+      "It is walked through, on the screen or line by line, and answers nothing at once."
     },
     footer = {"", "Example: linkwright rehearse round-cable"})
 final class RehearseCommand implements Callable<Integer> {

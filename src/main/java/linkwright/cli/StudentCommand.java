@@ -196,7 +196,7 @@ final class StudentCommand implements Callable<Integer> {
       PlainLines plain = new PlainLines(Act::words);
       root.inHerWords(parts).forEach(part -> here.out().sayAll(part.answer(plain)));
     } else {
-      here.out().print(as.written("student", AnswerRows.rows(parts)));
+      here.out().print(AnswerRows.written(as, "student", parts));
     }
     return Exit.GOOD;
   }

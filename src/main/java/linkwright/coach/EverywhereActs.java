@@ -96,6 +96,6 @@ final class EverywhereActs {
   }
 
   private static Turn asked(Model model) {
-    return Turn.to(model.told("Nothing was undone: first what stands here, a card or a question."));
+    return Turn.to(model.told(NotNow.notUndone(model)));
   }
 }

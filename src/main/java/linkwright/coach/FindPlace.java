@@ -143,17 +143,10 @@ final class FindPlace implements Place {
     int to = Math.min(found.size(), at + AROUND);
     List<Table.Line> lines =
         found.subList(from, to).stream()
-            .map(each -> Table.Line.of(each.kind(), each.name(), where(model, each)))
+            .map(each -> Table.Line.of(each.kind(), each.name(), each.apart(model, found)))
             .toList();
     List<Table.Column> columns =
         List.of(Table.Column.words(""), Table.Column.words(""), Table.Column.words(""));
     return Content.of("find", head, new Table(columns, lines, at, from, found.size()));
-  }
-
-  /** The key of an act, to be remembered for the next time. */
-  private static String where(Model model, Findable each) {
-    return each.kind().equals("act")
-        ? Act.withId(each.id()).map(model.settings().keys()::firstOf).orElse("")
-        : "";
   }
 }

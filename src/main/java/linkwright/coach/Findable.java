@@ -27,6 +27,8 @@ import linkwright.routine.TradeWords;
  * @param id what it is called there; empty for the place itself
  */
 record Findable(String kind, String name, List<String> words, PlaceId place, String id) {
+  private static final String DOES_IT = " does it at: ";
+
   Findable {
     words = List.copyOf(words);
   }
@@ -35,6 +37,31 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
     List<String> names = new ArrayList<>(List.of(name, kind));
     names.addAll(words);
     return names;
+  }
+
+  /** What tells it from others of its kind and name among those; empty where none is alike. */
+  String apart(Model model, List<Findable> among) {
+    boolean alone =
+        among.stream().filter(any -> any.kind.equals(kind) && any.name.equals(name)).count() < 2;
+    return alone
+        ? ""
+        : switch (place) {
+          case BENCH -> kind.equals("step") ? number(model) : at();
+          case TRAY -> kind.equals("job") ? id : at();
+          default -> at();
+        };
+  }
+
+  /** An act by its key and place. */
+  private String at() {
+    return kind.equals("act") ? id.replace(DOES_IT, ", ") : id;
+  }
+
+  private String number(Model model) {
+    List<Step> steps =
+        model.job().flatMap(job -> job.standing().walked()).map(Routine::steps).orElse(List.of());
+    int at = steps.stream().map(step -> step.id().word()).toList().indexOf(id);
+    return "step " + (at + 1);
   }
 
   /** All that can be gone to now: places, acts, jobs, steps, cautions, sums, metals, words. */
@@ -57,7 +84,7 @@ record Findable(String kind, String name, List<String> words, PlaceId place, Str
                 words.show(placed.act().words()),
                 List.of(placed.act().id()),
                 placed.place(),
-                key + " does it at: " + words.show(word(placed.place()))));
+                key + DOES_IT + words.show(word(placed.place()))));
       }
     }
     for (TrayJob each : model.tray()) {

@@ -17,7 +17,19 @@ import linkwright.coach.keys.KeyNames;
 
 /** Why a key does nothing now: what it is for, and what would have to be so. */
 final class NotNow {
+  /** At a step that is looked at nothing is asked: it is not the one that is worked at. */
+  private static final String ONLY_LOOKED =
+      "You only look at this step: {do:back-from-look} leads back to the open one, {do:open-step}"
+          + " opens this.";
+
   private NotNow() {}
+
+  /** What is told of an undo that does nothing, for what stands in front of it. */
+  static String notUndone(Model model) {
+    return AskedOnce.acts(Places.of(model), model).contains(Act.BACK_FROM_LOOK)
+        ? "Nothing was undone. " + ONLY_LOOKED
+        : "Nothing was undone: first what stands here, a card or a question.";
+  }
 
   /** What a key does that nothing here answers: a list's ends, else why it does nothing. */
   static Optional<Turn> turn(Model model, Place place, Key key) {
@@ -53,6 +65,9 @@ final class NotNow {
       return DueWaits.next(model).isPresent()
           ? "The wait that is over comes first: {do:to-due} goes there."
           : "This card comes first: {do:seen} when it is read.";
+    }
+    if (open.contains(Act.BACK_FROM_LOOK)) {
+      return ONLY_LOOKED;
     }
     return open.contains(Act.BACK_AT_BENCH)
         ? "You are away from the bench: {do:back-at-bench} leads back."

@@ -118,7 +118,7 @@ public final class PlainLines implements PartCases<List<String>> {
   public List<String> fields(Fields fields) {
     List<String> lines = new ArrayList<>(List.of(sentence(capital(fields.form().title()))));
     for (Field field : fields.form().fields()) {
-      lines.add(capital(field.label()) + ": " + (field.text().isBlank() ? "empty" : field.text()));
+      lines.add(capital(field.label()) + ": " + (field.text().isBlank() ? "empty" : field.now()));
     }
     return lines;
   }

@@ -2,6 +2,7 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Question;
@@ -43,10 +44,48 @@ final class FlowBlock implements Block {
 
   @Override
   public int wanted() {
-    int first = doing();
-    return columns > 1 && first > 0 && first < rows.size()
-        ? Math.max(first, rows.size() - first)
-        : rows.size();
+    int first = firstColumn();
+    if (columns == 1 || first == 0 || first == rows.size()) {
+      return rows.size();
+    }
+    return isCard()
+        ? Math.max(spaced(rows.subList(0, first)), spaced(rows.subList(first, rows.size())))
+        : Math.max(first, rows.size() - first);
+  }
+
+  /** Rows that stand left where there are two columns: what is done, or what a caution is about. */
+  private int firstColumn() {
+    return isCard() ? beside() : doing();
+  }
+
+  private int beside() {
+    int at = 0;
+    while (at < rows.size() && rows.get(at).stands() != FlowRows.Stands.BESIDE) {
+      at++;
+    }
+    return at;
+  }
+
+  /** One caution and no other: if it goes wrong, what to wear, whose rule are its second column. */
+  private boolean isCard() {
+    long turns =
+        IntStream.range(1, rows.size())
+            .filter(i -> rows.get(i).stands() == FlowRows.Stands.BESIDE)
+            .filter(i -> rows.get(i - 1).stands() == FlowRows.Stands.FIRST)
+            .count();
+    return columns > 1 && turns == 1 && doing() == rows.size();
+  }
+
+  /** Their height with a free row before each text. */
+  private static int spaced(List<FlowRows.FlowRow> column) {
+    return column.size()
+        + (int) IntStream.range(1, column.size()).filter(i -> begins(column, i)).count();
+  }
+
+  private static boolean begins(List<FlowRows.FlowRow> column, int at) {
+    FlowRows.FlowRow row = column.get(at);
+    FlowRows.FlowRow before = column.get(at - 1);
+    return !row.label().isEmpty() || row.tone() != before.tone() || row.indent() != before.indent();
   }
 
   /** Rows of what is to be done; what comes after may wait. */
@@ -88,7 +127,10 @@ final class FlowBlock implements Block {
     int shown = Math.floorMod(turned, turns);
     int wide = columns == 1 ? area.width() : (area.width() - GAP) / columns;
     for (int i = 0; i < columns && shown * columns + i < parts.size(); i++) {
-      column(area.area(i * (wide + GAP), 0, wide, area.height()), parts.get(shown * columns + i));
+      column(
+          area.area(i * (wide + GAP), 0, wide, area.height()),
+          parts.get(shown * columns + i),
+          isCard());
     }
     if (turns > 1 && told) {
       int next = Math.min(parts.size() - 1, (shown + 1) * columns);
@@ -102,9 +144,12 @@ final class FlowBlock implements Block {
     }
   }
 
-  private static void column(Canvas area, List<FlowRows.FlowRow> rows) {
+  private static void column(Canvas area, List<FlowRows.FlowRow> rows, boolean card) {
+    boolean free = card && spaced(rows) <= area.height();
     int y = 0;
-    for (FlowRows.FlowRow row : rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      FlowRows.FlowRow row = rows.get(i);
+      y += free && i > 0 && begins(rows, i) ? 1 : 0;
       area.text(0, y, Math.max(0, row.indent() - 1), row.label(), Tone.FAINT);
       area.text(row.indent(), y, row.text(), row.tone());
       y++;
@@ -113,11 +158,12 @@ final class FlowBlock implements Block {
 
   /** What is to be done stands by itself where it fits; why and what may go wrong come after. */
   private List<List<FlowRows.FlowRow>> cut(int high) {
-    int first = doing();
-    boolean beside = columns > 1 && first > 0 && first < rows.size();
-    if (beside && Math.max(first, rows.size() - first) <= high) {
-      return List.of(rows.subList(0, first), rows.subList(first, rows.size()));
+    int left = firstColumn();
+    boolean beside = columns > 1 && left > 0 && left < rows.size();
+    if (beside && Math.max(left, rows.size() - left) <= high) {
+      return List.of(rows.subList(0, left), rows.subList(left, rows.size()));
     }
+    int first = doing();
     if (rows.size() <= high) {
       return List.of(rows);
     }

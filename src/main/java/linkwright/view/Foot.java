@@ -2,6 +2,7 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Prose;
 import linkwright.text.Text;
@@ -21,6 +22,11 @@ record Foot(String told, String still, boolean card) {
   /** Rows of a sentence in the lowest window. */
   private static final int LEAST = 3;
 
+  /** Lower windows have few rows: a sentence of so many leaves one to what is still to do. */
+  private static final int LOW = 16;
+
+  private static final int BRIEF = 2;
+
   /** Whether a place shows a card. */
   static boolean isCard(Content content) {
     return content.parts().stream()
@@ -29,21 +35,35 @@ record Foot(String told, String still, boolean card) {
 
   /** Rows that it takes in a window so high: one, or as many as the sentence needs. */
   int rows(int width, int height) {
-    return Math.max(1, Math.min(most(height), Text.wrap(told, width).size()));
+    int rows = Math.max(1, Math.min(most(height), Text.wrap(told, width).size()));
+    return both(width, height) ? rows + 1 : rows;
+  }
+
+  /** Whether what is still to do keeps its row below a short sentence in a low window. */
+  private boolean both(int width, int height) {
+    return !told.isEmpty()
+        && !still.isEmpty()
+        && !card
+        && height < LOW
+        && Text.wrap(told, width).size() <= BRIEF;
   }
 
   /** How often it is turned over by that key. */
   int parts(int width, int height, String key) {
     int room = room(width, key);
-    return told.isEmpty() ? still(width, room).size() : told(width, height, room).size();
+    return told.isEmpty() || both(width, height)
+        ? still(width, room).size()
+        : told(width, height, room).size();
   }
 
   /** Its rows, turned on so often; where there are more, they end with the key that turns on. */
   List<String> shown(int width, int height, int turned, String key) {
     int room = room(width, key);
     List<List<String>> parts = new ArrayList<>();
-    if (told.isEmpty()) {
-      still(width, room).forEach(line -> parts.add(List.of(line)));
+    if (told.isEmpty() || both(width, height)) {
+      List<String> above = told.isEmpty() ? List.of() : Text.wrap(told, width);
+      still(width, room)
+          .forEach(line -> parts.add(Stream.concat(above.stream(), Stream.of(line)).toList()));
     } else {
       parts.addAll(told(width, height, room));
     }

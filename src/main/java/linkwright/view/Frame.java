@@ -6,6 +6,7 @@ import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Page;
 import linkwright.coach.content.WaitShown;
 import linkwright.coach.kernel.Spot;
+import linkwright.coach.keys.Act;
 import linkwright.coach.keys.KeyMap;
 import linkwright.text.Text;
 
@@ -163,6 +164,12 @@ final class Frame {
     int x = 1;
     List<Page.Open> open = page.open();
     List<String> words = new ArrayList<>(open.stream().map(this::word).toList());
+    // Help says fewer words before it stands by its key alone.
+    int last = open.size() - 1;
+    boolean help = last > 0 && open.get(last).act().filter(Act.HELP::equals).isPresent();
+    if (help && kept(open, words) > width) {
+      words.set(last, words.get(last).replaceFirst(" .* ", " "));
+    }
     for (int i = open.size() - 1; i > 0 && kept(open, words) > width; i--) {
       if (open.get(i).always() && open.get(i).act().isPresent()) {
         words.set(i, keys.firstOf(open.get(i).act().get()));

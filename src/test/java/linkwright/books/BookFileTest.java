@@ -338,7 +338,7 @@ class BookFileTest {
       try (BookFile book = open(path)) {
         assertThat(book.lines()).hasSize(2);
         assertThat(book.problems().get(0).wrong())
-            .isEqualTo("Entry 1 of device bench stands here a second time, the same as on line 2.");
+            .isEqualTo("Entry 1 of bench stands here a second time, the same as on line 2.");
       }
     }
 
@@ -350,7 +350,7 @@ class BookFileTest {
       try (BookFile book = open(path)) {
         assertThat(book.lines()).hasSize(3).last().isEqualTo(other.madeBy("bench~2"));
         assertThat(book.problems().get(0).wrong())
-            .isEqualTo("Entry 1 of device bench says something else here than on line 2.");
+            .isEqualTo("Entry 1 of bench says something else here than on line 2.");
       }
     }
 

@@ -12,13 +12,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What commands tell who reads American words. */
 class AmericanCommandsTest {
+  private static final String DEMO = "src/main/resources/linkwright/demo.yaml";
+
   @TempDir private Path folder;
 
   @Test
   void no_command_that_answers_says_a_british_word() {
     Commandline line = new Commandline(folder);
     line.file("home/settings.yaml", "format: 1\nunits: inch\nwords: american\n");
-    String plan = "src/main/resources/linkwright/demo.yaml";
+    String plan = DEMO;
     List<String> walked =
         List.of("esc", "help", "piles", "plan", "esc", "tests", "trial", "wire", "weigh", "esc");
     List<String> more =
@@ -80,5 +82,21 @@ class AmericanCommandsTest {
 
   private static void told(String command, Commandline line, Set<String> british) {
     BritishWords.in(line.out() + line.err()).forEach(word -> british.add(command + ": " + word));
+  }
+
+  /** A number stood without the unit that it is taken in, an amount of the file in millimetres. */
+  @Test
+  void a_field_says_what_stands_in_it_with_its_unit_and_in_hers() {
+    List<String> typed =
+        List.of(
+            "plan", "kerf: 0.3", "finished length: 19 cm", "finished length", "?", "esc", "quit");
+    Commandline line = new Commandline(folder);
+    String[] walk = {"walk", "--plain", "--new", "Anna", "--plan", DEMO};
+    line.typing(List.of("plan", "thickness: 1.2", "thickness", "esc", "quit"), walk);
+    assertThat(line.out()).contains("Now: 1.2 mm.");
+    line.file("home/settings.yaml", "format: 1\nunits: inch\n");
+    line.typing(typed, walk);
+    assertThat(line.out())
+        .contains("Now: 7.5 in (typed as 19 cm).", "Thickness: 0.039 in (typed as 1.0 mm)");
   }
 }

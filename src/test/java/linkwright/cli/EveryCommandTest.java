@@ -26,7 +26,7 @@ import picocli.CommandLine.Model.ArgSpec;
 
 /** What holds of each command there is: its help, its example, its forms of an answer. */
 class EveryCommandTest {
-  /** Commands that answer nothing but what they wrote, or that are the program itself. */
+  /** Commands that answer nothing but what they wrote, or that are talked through. */
   private static final List<String> NO_FORM =
       List.of(
           "walk",
@@ -35,7 +35,6 @@ class EveryCommandTest {
           "new-plan",
           "new-pattern",
           "new-routine",
-          "file-keys",
           "schema",
           "completion",
           "man",
@@ -91,6 +90,18 @@ class EveryCommandTest {
     assertThat(line.typing(List.of("format: 1", "metall: sterling", "wire: 1 mm"), "check", "-"))
         .isEqualTo(1);
     assertThat(line.out()).contains("standard input").doesNotContain("/tmp", ".yaml");
+  }
+
+  @Test
+  void what_is_planned_on_standard_input_is_called_so() {
+    for (List<String> plan :
+        List.of(
+            List.of("format: 1", "metall: sterling", "wire: 1 mm"),
+            List.of("format: 1", "metal: sterling", "wire: 1 mm"),
+            List.of("no plan"))) {
+      line.typing(plan, "plan", "-");
+      assertThat(line.err()).contains("standard input").doesNotContain("/tmp", ".yaml");
+    }
   }
 
   @Test
@@ -212,7 +223,7 @@ class EveryCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"hands", "bench", "drawer", "doctor", "jobs", "check"})
+  @ValueSource(strings = {"hands", "bench", "drawer", "doctor", "jobs", "check", "file-keys"})
   void the_same_rows_stand_in_yaml_json_and_csv(String name) throws IOException {
     line.run("drawer", "--came", "wire-9", "--wire", "0.9 mm", "--length", "3 m");
     line.run("bench", "--set", "kerf=0.3 mm");
@@ -227,6 +238,18 @@ class EveryCommandTest {
     int rows = json.properties().iterator().next().getValue().size();
     assertThat(line.out().lines().count()).isEqualTo(rows + 1);
     assertThat(line.run(name, "--as", "table")).isEqualTo(2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bench", "jobs", "doctor", "export drawer", "solders"})
+  void a_row_for_other_programs_has_no_key_that_says_nothing(String typed) {
+    line.run("drawer", "--came", "wire-9", "--wire", "0.9 mm", "--length", "3 m");
+    line.run("bench", "--set", "kerf=0.3 mm");
+    line.typing(List.of("esc", "quit"), "walk", "--plain", "--new", "Window chain");
+    for (String form : List.of("json", "yaml")) {
+      assertThat(line.run((typed + " --as " + form).split(" ", -1))).as(line.err()).isZero();
+      assertThat(line.out()).as(form).isNotBlank().doesNotContain("\"\"");
+    }
   }
 
   @Test

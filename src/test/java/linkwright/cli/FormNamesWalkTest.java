@@ -126,6 +126,21 @@ class FormNamesWalkTest {
     assertThat(books("jobs")).contains("Jo").doesNotContain("a thing", "step-away");
   }
 
+  /** An entry is struck wherever one is, and whoever leaves the signing is back at the bench. */
+  @Test
+  void one_is_back_where_one_was_after_a_thing_done_elsewhere() {
+    line.typing(
+        List.of("", "bench", "sign", "esc", "where", "student", "strike 2 wrong", "where", "quit"),
+        "walk",
+        "--plain");
+    assertThat(line.out())
+        .contains("; step 1 of ")
+        .contains("; your book.")
+        .doesNotContain("Not for now", "; places of the job");
+    line.typing(List.of("esc", "book", "quit"), "walk", "--plain");
+    assertThat(line.out()).contains("struck entry 2: wrong.");
+  }
+
   @Test
   void what_is_for_the_walk_is_never_written_into_a_field() throws IOException {
     line.typing(

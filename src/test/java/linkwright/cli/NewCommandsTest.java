@@ -128,6 +128,9 @@ class NewCommandsTest {
   void shells_and_readers_get_their_pages() {
     assertThat(line.run("completion", "bash")).isZero();
     assertThat(line.out()).contains("reckon", "new-plan");
+    assertThat(line.out())
+        .contains("ROUTINE_pos_param_args=(\"bar-and-ring\"")
+        .contains("\"curb-filed\" ", "\"keys\" \"bench\" \"drawer\"");
     assertThat(line.run("completion", "zsh")).isZero();
     assertThat(line.out()).contains("bashcompinit");
     assertThat(line.run("man")).isZero();

@@ -37,6 +37,22 @@ class FindTest {
     assertThat(bench.notice()).contains("o does it");
   }
 
+  @Test
+  void what_is_alike_is_told_apart() {
+    List<Findable> all = Findable.all(bench.model());
+    assertThat(
+            all.stream()
+                .map(
+                    each ->
+                        each.kind() + "; " + each.name() + "; " + each.apart(bench.model(), all)))
+        .doesNotHaveDuplicates();
+    Findable alike =
+        all.stream().filter(each -> !each.apart(bench.model(), all).isEmpty()).findFirst().get();
+    bench.press("f").type(alike.name());
+    assertThat(Shown.draw(bench.model(), Glyphs.FULL).text())
+        .contains(alike.apart(bench.model(), all));
+  }
+
   /** Whoever only wants to read on has passed nothing by it. */
   @Test
   void a_step_is_looked_at_and_nothing_is_entered_by_it() {
@@ -50,6 +66,13 @@ class FindTest {
     assertThat(Shown.draw(bench.model(), Glyphs.FULL).text())
         .contains(title)
         .contains("Only a look: step " + open + " stays open");
+    // It was said that a question stood there, and none did.
+    for (String key : List.of("r", "u")) {
+      assertThat(bench.press(key).notice())
+          .as(key)
+          .contains("You only look at this step", "opens this")
+          .doesNotContain("question");
+    }
     bench.press("space");
     assertThat(Shown.draw(bench.model(), Glyphs.FULL).text()).doesNotContain("Only a look");
     assertThat(bench.performed(Effect.KeepFacts.class)).hasSize(entered);

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import linkwright.coach.kernel.Effect;
+import linkwright.coach.kernel.Message;
+import linkwright.coach.keys.Act;
 import org.junit.jupiter.api.Test;
 
 /** What is typed and belongs to no job waits wherever one goes, and is told until it is entered. */
@@ -120,5 +122,28 @@ class JoblessDraftsTest {
   @Test
   void words_that_wait_are_gone_on_with() {
     assertThat(typed().press("esc", "n").type("Q").shown()).contains("HarbourQ");
+  }
+
+  /** The tray alone told of it, and a new student's name was lost on esc. */
+  @Test
+  void what_waits_is_told_where_it_was_typed() {
+    Apprentice bench = DrawerPlaceTest.withLots(Apprentice.atTheTray()).press("d", "s");
+    bench.type("9.0 g").press("esc");
+    assertThat(bench.shown()).contains("typed, not entered: a stocktaking; s goes on");
+    assertThat(bench.press("down").shown()).doesNotContain("a stocktaking");
+    bench
+        .take(new Message.ActChosen(Act.TO_EXCHANGE))
+        .take(new Message.ActChosen(Act.TAKE_ROWS))
+        .press("down")
+        .type("march.csv")
+        .press("esc");
+    assertThat(bench.shown()).contains("typed, not entered: rows to be read; ");
+    Apprentice class_ =
+        Apprentice.atTheTray()
+            .take(new Message.ActChosen(Act.TO_LESSON))
+            .take(new Message.ActChosen(Act.NEW_STUDENT));
+    class_.type("Mara").press("esc");
+    assertThat(class_.shown()).contains("typed, not entered: a new student; ");
+    assertThat(class_.take(new Message.ActChosen(Act.NEW_STUDENT)).shown()).contains("Mara");
   }
 }

@@ -3,6 +3,7 @@ package linkwright.view;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import linkwright.view.spelt.Addresses;
 import org.junit.jupiter.api.Test;
 
 class AddressesTest {

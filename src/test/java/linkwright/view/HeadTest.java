@@ -49,4 +49,15 @@ class HeadTest {
     bench.take(new Message.Resized(80, 24));
     assertThat(head(bench)).containsPattern("Fire watch 5[0-9]:[0-9]{2} +Pickle.* is due");
   }
+
+  /** In a low window a sentence took the row of what is still to do, and help said no word. */
+  @Test
+  void a_short_sentence_leaves_what_is_still_to_do_its_row_in_a_low_window() {
+    Bencher bench = Bencher.withTheDemo().press("enter").goTo("cut-blanks");
+    bench.take(new Message.Resized(40, 12));
+    bench.press("r");
+    String shown = Shown.draw(bench.model(), Glyphs.FULL).text();
+    assertThat(bench.notice()).hasSizeBetween(40, 76);
+    assertThat(shown).contains(bench.notice().substring(0, 20)).contains("9 links, 11 to cut");
+  }
 }

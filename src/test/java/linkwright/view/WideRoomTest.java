@@ -34,6 +34,19 @@ class WideRoomTest {
   }
 
   @Test
+  void a_caution_says_beside_what_to_do_what_to_do_if_it_goes_wrong() {
+    for (String scene : new String[] {"bench-caution", "cautions-card"}) {
+      for (int[] size : new int[][] {{140, 45}, {200, 60}}) {
+        String[] rows = shown(scene, size[0], size[1]).split("\n", -1);
+        assertThat(rows).as(scene).anyMatch(row -> row.matches(".{40,} {2,}if so .*"));
+        assertThat(rows).as(scene).noneMatch(row -> row.matches(" {0,39}if so .*"));
+      }
+      assertThat(shown(scene, 80, 24).split("\n", -1))
+          .noneMatch(row -> row.matches(".{40,}if so .*"));
+    }
+  }
+
+  @Test
   void no_text_is_wider_than_eighty_columns() {
     for (String scene :
         new String[] {

@@ -19,11 +19,14 @@ import linkwright.text.Slug;
 public final class Device {
   private static final int LONGEST = 24;
 
+  /** How a machine signs that nobody named: one by one they are told as the first, the second. */
+  private static final String UNNAMED = "machine";
+
   private Device() {}
 
   /** The name by which it signs the books of a home: chosen once and kept outside of it. */
   public static String id(UserSettings user, Surroundings here, Home home) {
-    return kept(here).of(home, name(user, here.environment().variables()));
+    return kept(here).of(home, name(user));
   }
 
   /** Where such names are kept. */
@@ -41,9 +44,9 @@ public final class Device {
         : ClockNotes.NONE;
   }
 
-  /** The name that the user gave it, else the machine's own, made safe for a book. */
-  public static String name(UserSettings user, Map<String, String> variables) {
-    String slug = Slug.of(user.device().orElseGet(() -> host(variables)), taken -> false);
+  /** The name that the user gave it, made safe for a book; a host's own is no word of hers. */
+  private static String name(UserSettings user) {
+    String slug = Slug.of(user.device().orElse(UNNAMED), taken -> false);
     return slug.substring(0, Math.min(slug.length(), LONGEST)).replaceAll("-+$", "");
   }
 

@@ -91,6 +91,7 @@ public final class ReckonCommand {
     }
     spec.addOption(
         OptionSpec.builder(AS)
+            .completionCandidates(new OutForm.Named())
             .type(String.class)
             .paramLabel("FORM")
             .description(OutForm.SAYS)

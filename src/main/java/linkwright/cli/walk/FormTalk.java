@@ -308,7 +308,7 @@ final class FormTalk {
   }
 
   private static String now(Field field) {
-    return field.text().isBlank() ? "Empty now." : "Now: " + field.text() + ".";
+    return field.text().isBlank() ? "Empty now." : "Now: " + field.now() + ".";
   }
 
   private static String capital(String word) {

@@ -51,11 +51,25 @@ final class ShortVisits {
     if (before.act() != place) {
       coach.go(place);
     }
-    boolean goesOn = there.getAsBoolean();
-    if (before != coach.place() && !coach.failing()) {
-      coach.go(before.act());
-    }
+    boolean goesOn = coach.place().act() != place || there.getAsBoolean();
+    back(before);
     return goesOn;
+  }
+
+  /** Goes back to where one was: by the places of the job, or straight where none leads there. */
+  void back(PlaceId before) {
+    if (before == coach.place() || coach.failing()) {
+      return;
+    }
+    coach.go(Act.ROUND);
+    if (coach.place() == before) {
+      return;
+    }
+    if (new WalkPage(coach.model()).opens(before.act())) {
+      coach.choose(before.act());
+    } else {
+      coach.lead(new Message.Led(before, ""));
+    }
   }
 
   /** Tells what a place says. */

@@ -227,11 +227,14 @@ final class TypedLine {
       }
       case CLASS -> ofLesson(Act.TO_CLASS);
       case SIGN -> {
-        if (coach.place() != PlaceId.STUDENT) {
+        PlaceId before = coach.place();
+        if (before != PlaceId.STUDENT) {
           ofLesson(Act.TO_STUDENT);
         }
         coach.choose(Act.SIGN_STEP);
-        return form(rest);
+        boolean goesOn = form(rest);
+        visits.back(before);
+        return goesOn;
       }
       case NEAREST -> coach.go(Act.TO_NEAREST);
       case TESTS -> coach.go(Act.TO_TESTS);

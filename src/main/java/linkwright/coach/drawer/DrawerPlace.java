@@ -12,9 +12,7 @@ import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
 import linkwright.coach.form.Amounts;
 import linkwright.coach.form.Asking;
-import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
-import linkwright.coach.form.Measure;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
@@ -29,9 +27,7 @@ import linkwright.job.Fact;
 import linkwright.job.LotFact;
 import linkwright.quantity.Length;
 import linkwright.quantity.UnitStyle;
-import linkwright.reference.Metal;
 import linkwright.reference.Reference;
-import linkwright.reference.Solder;
 import linkwright.standing.stock.LotQuestions;
 
 /** The drawer: what came is entered, and a lot is set right by one weight. */
@@ -50,10 +46,27 @@ public final class DrawerPlace implements Place {
             () ->
                 new Content(
                     "the drawer",
-                    Stream.concat(
-                            DraftWords.here(model, Form.Purpose.LOT_CAME, Act.LOT_CAME).stream(),
-                            lots(model, held).stream())
+                    Stream.of(
+                            DraftWords.here(model, Form.Purpose.LOT_CAME, Act.LOT_CAME),
+                            ofChosen(model, held),
+                            lots(model, held))
+                        .flatMap(List::stream)
                         .toList()));
+  }
+
+  /** What waits of the chosen lot. */
+  private static List<Part> ofChosen(Model model, DrawerHeld held) {
+    List<Lot> lots = drawer(model).lots();
+    if (lots.isEmpty()) {
+      return List.of();
+    }
+    Lot lot = lots.get(Math.min(lots.size() - 1, held.at()));
+    UnitStyle units = model.settings().units();
+    return Stream.of(
+            DraftWords.here(model, DrawerForms.counted(lot, units), Act.LOT_COUNTED),
+            DraftWords.here(model, DrawerForms.drawn(lot, units), Act.DRAW))
+        .flatMap(List::stream)
+        .toList();
   }
 
   private static List<Part> lots(Model model, DrawerHeld held) {
@@ -101,12 +114,12 @@ public final class DrawerPlace implements Place {
       case UP -> Turn.to(model.with(new DrawerHeld(Math.max(0, held.at() - 1), held.form(), 0)));
       case DOWN ->
           Turn.to(model.with(new DrawerHeld(Math.min(last, held.at() + 1), held.form(), 0)));
-      case LOT_CAME -> open(model, came(model));
+      case LOT_CAME -> open(model, DrawerForms.came(model));
       case THROW_AWAY -> Drafting.thrownAway(model, Form.Purpose.LOT_CAME);
       case LOT_COUNTED ->
           open(
               model,
-              counted(
+              DrawerForms.counted(
                   drawer(model).lots().get(Math.min(last, held.at())), model.settings().units()));
       case DRAW -> draw(model, drawer(model).lots().get(Math.min(last, held.at())));
       case MORE, LESS ->
@@ -122,93 +135,13 @@ public final class DrawerPlace implements Place {
         model.with(new DrawerHeld(((DrawerHeld) model.held()).at(), Optional.of(form), 0)));
   }
 
-  private static Form came(Model model) {
-    UnitStyle units = model.settings().units();
-    List<String> metals =
-        new ArrayList<>(model.handbook().reference().metals().stream().map(Metal::id).toList());
-    metals.addAll(model.handbook().reference().solders().stream().map(Solder::id).toList());
-    return Form.of(
-        Form.Purpose.LOT_CAME,
-        "What came into the drawer",
-        "enter it",
-        List.of(
-            called("your name for it, silver 0.9 March"),
-            Field.choice(
-                    "metal", "metal", "sterling", "left and right: metals, then solders", metals)
-                .helped("What it is of. Of a solder the job card names the lot that went in."),
-            Field.of(
-                    "wire",
-                    "thickness",
-                    "",
-                    "{wire:0.9}; empty: strip, sheet, scrap",
-                    Measure.WIRE,
-                    units)
-                .helped("The wire's thickness. A plan of that wire can take from this lot."),
-            length("{mm:3000}; or its mass below", units),
-            mass("{g:20}", units),
-            Field.choice("temper", "temper", "soft", "soft or hard", List.of("soft", "hard"))
-                .helped("As it came. Hard wire is annealed before it is bent."),
-            Field.of("batch", "batch", "", "the maker's number, if you keep it")
-                .helped(
-                    "It leads back to the maker's sheet, should wire crack or solder not run.")));
-  }
-
-  private static Field called(String hint) {
-    return Field.of("lot", "lot", "", hint)
-        .helped("The name under which it lies in the drawer and is taken from.");
-  }
-
-  private static Field length(String hint, UnitStyle units) {
-    return Field.of("length", "length", "", hint, Measure.LENGTH, units)
-        .helped("How much wire it is. What is left of the lot is counted from it.");
-  }
-
-  private static Field mass(String hint, UnitStyle units) {
-    return Field.of("mass", "mass", "", hint, Measure.MASS, units)
-        .helped("What the scale says of it. What is left of the lot is counted from it.");
-  }
-
-  private static Form counted(Lot lot, UnitStyle units) {
-    return Form.of(
-            Form.Purpose.LOT_COUNTED,
-            "Stocktaking: what the scale says of " + lot.id(),
-            "set it right",
-            List.of(
-                called("the lot").withText(lot.id()),
-                mass("as it lies there, {g:12.4}", units),
-                length("or measured, {mm:1800}", units)))
-        .about(lot.id())
-        .startingAt("mass");
-  }
-
   /**
    * Only wire is drawn; what it becomes is another lot, and as many grams leave the one as come.
    */
   private static Turn draw(Model model, Lot lot) {
-    UnitStyle units = model.settings().units();
     return lot.lengthMm().isEmpty()
         ? Turn.to(model.trouble(lot.id() + " is no wire: only wire is drawn down."))
-        : open(
-            model,
-            Form.of(
-                    Form.Purpose.DRAW_LOT,
-                    "Drawn down: what became of " + lot.id(),
-                    "enter it",
-                    List.of(
-                        called("the lot it was drawn from").withText(lot.id()),
-                        Field.of("into", "into lot", "", "your name for it, silver 0.8 April")
-                            .helped("The lot that the thinner wire becomes."),
-                        Field.of(
-                                "wire",
-                                "thickness",
-                                "",
-                                "its thickness now, {wire:0.8}",
-                                Measure.WIRE,
-                                units)
-                            .helped("As measured. As many grams leave the one lot as come here."),
-                        length("what came of it, {mm:3800}", units),
-                        mass("or by the scale, {g:20}", units)))
-                .about(lot.id()));
+        : open(model, DrawerForms.drawn(lot, model.settings().units()));
   }
 
   @Override

@@ -18,6 +18,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.exchange.CsvTable;
@@ -54,7 +55,9 @@ public final class ExchangePlace implements Place {
       return Content.of(TITLE, new Fields(held.form().get()));
     }
     boolean job = model.job().isPresent();
-    List<Part> parts = new ArrayList<>();
+    List<Part> parts =
+        new ArrayList<>(DraftWords.here(model, here(model, OutForms.form(model)), Act.WRITE_OUT));
+    parts.addAll(DraftWords.here(model, here(model, rowsForm(model)), Act.TAKE_ROWS));
     if (!held.said().isEmpty()) {
       parts.add(new Prose(Prose.Kind.MAIN, held.said()));
     }
@@ -109,8 +112,11 @@ public final class ExchangePlace implements Place {
 
   /** What is typed in one job is not brought into another. */
   private static Turn open(Model model, Form form) {
-    Form here = form.about(model.job().map(OpenJob::slug).orElse(""));
-    return Turn.to(model.with(ExchangeHeld.of(Optional.of(here), held(model).said())));
+    return Turn.to(model.with(ExchangeHeld.of(Optional.of(here(model, form)), held(model).said())));
+  }
+
+  private static Form here(Model model, Form form) {
+    return form.about(model.job().map(OpenJob::slug).orElse(""));
   }
 
   private static Form rowsForm(Model model) {

@@ -205,6 +205,14 @@ public record Field(
         : offered.get(0).id();
   }
 
+  /** What it stands at, in the user's units, a number with its unit; as typed where it is not. */
+  public String now() {
+    String value = value();
+    boolean amount = choices.isEmpty() && nature.measure() != Measure.WORDS;
+    String said = amount ? SaidIn.units(value, nature.units()) : value;
+    return said.equals(value) ? value : said + " (typed as " + value + ")";
+  }
+
   /** What will be added to the text when it is left: the unit. */
   public String unitToCome() {
     String value = value();

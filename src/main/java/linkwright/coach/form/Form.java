@@ -62,7 +62,7 @@ public record Form(
     TIMER("a timer"),
     END_WAIT("why a wait ended"),
     PERSON,
-    NEW_STUDENT,
+    NEW_STUDENT("a new student", true),
     SIGN_STEP("a teacher's mark", true),
     STUDY_PIECE("a piece looked at", true),
     SET_PRACTICE("practice set", true),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
 import linkwright.coach.form.Field;
@@ -15,6 +16,7 @@ import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.asking.AskedContent;
 import linkwright.coach.kernel.asking.Banks;
+import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
@@ -116,7 +118,21 @@ public final class LessonPlace implements Place {
     LessonHeld held = (LessonHeld) model.held();
     return held.form()
         .map(form -> Content.of("lesson", new Fields(form)))
-        .orElseGet(() -> LessonContent.of(model, held));
+        .orElseGet(() -> list(model, held));
+  }
+
+  /** Where a student can be begun, what waits of a new one stands first. */
+  private static Content list(Model model, LessonHeld held) {
+    Content content = LessonContent.of(model, held);
+    boolean asked = !held.student().isEmpty() && !held.routine().isEmpty();
+    return asked
+        ? content
+        : new Content(
+            content.title(),
+            Stream.concat(
+                    DraftWords.here(model, newStudent(), Act.NEW_STUDENT).stream(),
+                    content.parts().stream())
+                .toList());
   }
 
   @Override

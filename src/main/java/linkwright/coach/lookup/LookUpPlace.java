@@ -29,6 +29,9 @@ public final class LookUpPlace implements Place {
 
   @Override
   public Turn enterAt(Model model, String id) {
+    if (id.isEmpty()) {
+      return enter(model);
+    }
     List<String> ids = LookUpItem.all(model).stream().map(LookUpItem::id).toList();
     int at = Math.max(0, ids.indexOf(id));
     return Turn.to(model.with(new LookUpHeld(at, "", true, 0, Optional.empty())));

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
+import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
@@ -13,6 +14,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.asking.Banks;
+import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
@@ -41,6 +43,9 @@ public final class StudentPlace implements Place {
 
   @Override
   public Turn enterAt(Model model, String id) {
+    if (id.isEmpty()) {
+      return enter(model);
+    }
     Model plain = model.with(StudentHeld.of(model));
     boolean another = model.learning().student().filter(her -> her.id().equals(id)).isEmpty();
     // What was told of one book says nothing of another.
@@ -56,17 +61,28 @@ public final class StudentPlace implements Place {
     return model
         .learning()
         .student()
-        .map(
-            learner ->
-                new Content(
-                    title(model),
-                    StudentContent.of(
-                        report(model, learner),
-                        learner,
-                        model.handbook(),
-                        model.settings().units(),
-                        JobWords.tradeWords(model))))
+        .map(learner -> new Content(title(model), parts(model, learner)))
         .orElseGet(() -> Content.of("lesson book", Prose.says("No lesson book is at hand.")));
+  }
+
+  private static List<Part> parts(Model model, Learner learner) {
+    StudentReport report = report(model, learner);
+    List<Part> parts = new ArrayList<>();
+    parts.addAll(waits(model, StudentForms.sign(model, report), Act.SIGN_STEP));
+    parts.addAll(waits(model, StudentForms.study(), Act.STUDY_PIECE));
+    parts.addAll(waits(model, StudentForms.practice(model, report), Act.SET_PRACTICE));
+    parts.addAll(
+        StudentContent.of(
+            report,
+            learner,
+            model.handbook(),
+            model.settings().units(),
+            JobWords.tradeWords(model)));
+    return parts;
+  }
+
+  private static List<Part> waits(Model model, Form form, Act opens) {
+    return DraftWords.here(model, hers(model, form), opens);
   }
 
   private static String title(Model model) {
@@ -123,8 +139,11 @@ public final class StudentPlace implements Place {
 
   /** What is typed of one student is not brought into another's book. */
   private static Turn open(Model model, Form form) {
-    String id = model.learning().student().map(Learner::id).orElse("");
-    return Turn.to(model.with(StudentHeld.of(model).with(form.about(id))));
+    return Turn.to(model.with(StudentHeld.of(model).with(hers(model, form))));
+  }
+
+  private static Form hers(Model model, Form form) {
+    return form.about(model.learning().student().map(Learner::id).orElse(""));
   }
 
   /** What can be asked of the routines that she met is made once. */

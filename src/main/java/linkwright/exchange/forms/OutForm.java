@@ -57,10 +57,31 @@ public enum OutForm {
    */
   public String written(Map<String, ?> values) {
     return switch (this) {
-      case TEXT, YAML -> YamlOut.of(values);
-      case JSON -> JsonOut.of(values);
+      case TEXT, YAML -> YamlOut.of(saying(values));
+      case JSON -> JsonOut.of(saying(values));
       case CSV -> CsvOut.of(List.of(flat(values)), List.of());
     };
+  }
+
+  /** The values below these keys without those keys that say nothing; a table has its columns. */
+  private static Map<String, Object> saying(Map<String, ?> values) {
+    Map<String, Object> saying = new LinkedHashMap<>();
+    values.forEach((key, value) -> saying.put(key, saying(value)));
+    return saying;
+  }
+
+  private static Object saying(Object value) {
+    if (value instanceof Map<?, ?> map) {
+      Map<Object, Object> saying = new LinkedHashMap<>();
+      map.forEach(
+          (key, inner) -> {
+            if (!"".equals(inner)) {
+              saying.put(key, saying(inner));
+            }
+          });
+      return saying;
+    }
+    return value instanceof List<?> list ? list.stream().map(OutForm::saying).toList() : value;
   }
 
   /** A list of values in this form; in YAML and JSON below a key. */

@@ -64,6 +64,22 @@ public final class DraftWords {
         : List.of();
   }
 
+  /** The same of that one form: of a lot, a job, a student; thrown away where it is open. */
+  public static List<Part> here(Model model, Form form, Act opens) {
+    boolean waits =
+        Drafting.jobless(model, form).values().stream().anyMatch(text -> !text.isBlank());
+    return waits
+        ? List.of(
+            new Prose(
+                Prose.Kind.ELSEWHERE,
+                "typed, not entered: "
+                    + of(form.purpose())
+                    + "; "
+                    + ActMention.of(opens)
+                    + " goes on"))
+        : List.of();
+  }
+
   /** The badge of a job in which something waits, one line or none. */
   public static List<String> badge(Map<String, Map<String, String>> drafts) {
     List<String> words = waiting(drafts).stream().map(DraftWords::of).toList();

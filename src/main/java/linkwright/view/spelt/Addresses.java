@@ -1,4 +1,4 @@
-package linkwright.view;
+package linkwright.view.spelt;
 
 import java.util.ArrayList;
 import java.util.List;
