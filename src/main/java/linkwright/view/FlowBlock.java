@@ -16,18 +16,24 @@ final class FlowBlock implements Block {
 
   private static final int LEAST = 3;
 
+  /** Rows of a place that are never its text's: its head, and what a figure shrinks to. */
+  private static final int OTHERS = 4;
+
   private final List<FlowRows.FlowRow> rows;
   private final String key;
   private final int columns;
+  private final int placeHeight;
   private final boolean told;
 
   /**
    * Such a text.
    *
+   * @param placeHeight rows of the place in which it stands, among what else that says
    * @param told whether it says itself which page is shown and how to turn on
    */
-  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns, boolean told) {
+  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns, int placeHeight, boolean told) {
     this.told = told;
+    this.placeHeight = placeHeight;
     this.rows = rows;
     this.key = key;
     this.columns = columns;
@@ -63,6 +69,16 @@ final class FlowBlock implements Block {
     return Math.min(LEAST, rows.size());
   }
 
+  /** What is to be done, with the worst caution, unless the place has no room for it anyhow. */
+  @Override
+  public int kept() {
+    int least = DoInSight.least(rows);
+    int need = (least + columns - 1) / columns + (told ? 1 : 0);
+    return least > 0 && need <= placeHeight - OTHERS
+        ? Math.max(least(), Math.min(rows.size(), need))
+        : least();
+  }
+
   @Override
   public GivesWay yields() {
     return GivesWay.TURNS;
@@ -96,10 +112,19 @@ final class FlowBlock implements Block {
           shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
       if (laterNext) {
         PageLine.draw(area, shown, turns, key, "why and what may go wrong");
+      } else if (shown == 0 && cautionsLeft(parts) > 0) {
+        long more = cautionsLeft(parts);
+        PageLine.draw(
+            area, shown, turns, key, more + (more == 1 ? " caution more" : " cautions more"));
       } else {
         PageLine.draw(area, shown, turns, key);
       }
     }
+  }
+
+  /** How many cautions begin after what is shown first. */
+  private long cautionsLeft(List<List<FlowRows.FlowRow>> parts) {
+    return parts.stream().skip(columns).flatMap(List::stream).filter(DoInSight::begins).count();
   }
 
   private static void column(Canvas area, List<FlowRows.FlowRow> rows) {
@@ -127,7 +152,7 @@ final class FlowBlock implements Block {
       parts.add(rows.subList(0, first));
       cut(parts, rows.subList(first, rows.size()), onePart);
     } else {
-      cut(parts, rows, onePart);
+      cut(parts, DoInSight.in(rows, onePart * columns), onePart);
     }
     return parts;
   }

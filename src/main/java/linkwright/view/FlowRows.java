@@ -27,9 +27,14 @@ final class FlowRows {
    * @param indent where its text begins
    * @param text the text
    * @param tone how it is to be read
-   * @param later whether it may wait for another part
+   * @param kind what it is a row of
    */
-  record FlowRow(String label, int indent, String text, Tone tone, boolean later) {}
+  record FlowRow(String label, int indent, String text, Tone tone, Prose.Kind kind) {
+    /** Whether it may wait for another part. */
+    boolean later() {
+      return kind.later();
+    }
+  }
 
   private final List<FlowRow> rows = new ArrayList<>();
   private final int width;
@@ -84,14 +89,14 @@ final class FlowRows {
         labelled ? margin : 0,
         (prose.kind() == Prose.Kind.STOP ? "! " : "") + prose.text(),
         Tones.of(prose.kind().emphasis()),
-        prose.kind().later());
+        prose.kind());
   }
 
-  private void text(String label, int indent, String text, Tone tone, boolean later) {
+  private void text(String label, int indent, String text, Tone tone, Prose.Kind kind) {
     String word = label;
     int room = Math.max(2, Math.min(MOST_WIDE, width) - indent);
     for (String line : Text.wrap(glyphs.spelt(ActMention.fill(text, keys::spokenOf)), room)) {
-      rows.add(new FlowRow(word, indent, line, tone, later));
+      rows.add(new FlowRow(word, indent, line, tone, kind));
       word = "";
     }
   }
@@ -106,16 +111,21 @@ final class FlowRows {
       String from = row.source().isEmpty() ? "" : "  " + row.source();
       String remark = row.remark().isEmpty() ? "" : "  " + row.remark();
       int begins = row.label().isEmpty() ? 0 : indent;
-      text(row.label(), begins, row.amount() + from + remark, Tones.of(row.emphasis()), false);
+      text(
+          row.label(),
+          begins,
+          row.amount() + from + remark,
+          Tones.of(row.emphasis()),
+          Prose.Kind.SAYS);
     }
   }
 
   private void question(Question question) {
-    text("", 0, question.asks(), Tone.ACCENT, false);
+    text("", 0, question.asks(), Tone.ACCENT, Prose.Kind.SAYS);
     for (Question.Answer answer : question.answers()) {
-      text(answer.key(), answer.key().length() + 2, answer.says(), Tone.STRONG, false);
+      text(answer.key(), answer.key().length() + 2, answer.says(), Tone.STRONG, Prose.Kind.SAYS);
       if (!answer.means().isBlank()) {
-        text("", answer.key().length() + 2, answer.means(), Tone.FAINT, false);
+        text("", answer.key().length() + 2, answer.means(), Tone.FAINT, Prose.Kind.SAYS);
       }
     }
   }
@@ -137,7 +147,7 @@ final class FlowRows {
     for (TableRows.RowText run : runs) {
       text = Text.pad(text, run.x()) + run.text();
     }
-    return new FlowRow("", 0, text, runs.get(0).own().orElse(tone), false);
+    return new FlowRow("", 0, text, runs.get(0).own().orElse(tone), Prose.Kind.SAYS);
   }
 
   private void wait(WaitShown wait) {
@@ -149,6 +159,6 @@ final class FlowRows {
         0,
         wait.name() + whose + " " + stands + ends,
         wait.due() ? Tone.ALARM : Tone.ACCENT,
-        false);
+        Prose.Kind.SAYS);
   }
 }

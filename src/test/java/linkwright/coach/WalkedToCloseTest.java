@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,8 +12,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import linkwright.coach.bench.BenchAnswers;
+import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Message;
@@ -25,6 +29,8 @@ import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import linkwright.routine.StepId;
+import linkwright.view.Glyphs;
+import linkwright.view.Shown;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -70,6 +76,8 @@ class WalkedToCloseTest {
     Random chance = new Random(SEED + id.hashCode());
     Set<StepId> opened = new HashSet<>();
     List<String> strange = new ArrayList<>();
+    Set<String> outOfSight = new TreeSet<>();
+    Set<String> looked = new HashSet<>();
     int presses = 0;
     while (!bench.notice().startsWith("All done here") && presses++ < MOST_PRESSES) {
       if (canFail(bench) && chance.nextInt(15) == 0) {
@@ -79,6 +87,9 @@ class WalkedToCloseTest {
       if (bench.notice().contains("no other work waits")) {
         bench.pass(Duration.ofMinutes(10));
       }
+      if (looked.add(bench.at().number() + " " + bench.model().timers().running().size())) {
+        outOfSight.addAll(outOfSight(bench));
+      }
       if (opened.add(bench.at().step().id()) && settings.units() == UnitStyle.INCH) {
         strange.addAll(strange(bench));
       }
@@ -86,6 +97,7 @@ class WalkedToCloseTest {
     String as = id + ", seed " + SEED + ", at " + bench.at().step().id() + ": " + bench.notice();
     assertThat(bench.notice()).as(as).startsWith("All done here");
     assertThat(strange).as(as).isEmpty();
+    assertThat(outOfSight).as(as + ", do that is not whole on the first page").isEmpty();
     assertThat(opened).as(as).hasSizeGreaterThanOrEqualTo(bench.at().routine().steps().size() - 1);
 
     bench.press("esc");
@@ -124,6 +136,23 @@ class WalkedToCloseTest {
     return bench.caution().isEmpty()
         && !BenchAnswers.away(bench.model())
         && at.filter(here -> here.counts() && !here.begins() && here.available() > 0).isPresent();
+  }
+
+  /** Words of what is to do that do not stand on the first page, 80 x 24. */
+  private static Set<String> outOfSight(Bencher bench) {
+    Set<String> lost = new TreeSet<>();
+    for (Part part : Pages.of(bench.model()).body().parts()) {
+      if (part instanceof Prose prose && prose.kind() == Prose.Kind.DO) {
+        lost.addAll(Arrays.asList(prose.text().split("\\s+", -1)));
+      }
+    }
+    if (!lost.isEmpty()) {
+      String first = Shown.draw(bench.model(), Glyphs.FULL).text();
+      lost.removeAll(Arrays.asList(first.split("\\s+", -1)));
+    }
+    return lost.stream()
+        .map(word -> bench.at().step().id() + " " + bench.model().timers().running().size())
+        .collect(Collectors.toSet());
   }
 
   /** Millimetres and British words in what a step says. */
