@@ -23,11 +23,13 @@ import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
+import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.view.Glyphs;
 import linkwright.view.Shown;
@@ -97,6 +99,7 @@ class WalkedToCloseTest {
     String as = id + ", seed " + SEED + ", at " + bench.at().step().id() + ": " + bench.notice();
     assertThat(bench.notice()).as(as).startsWith("All done here");
     assertThat(strange).as(as).isEmpty();
+    assertThat(passedBy(bench, opened)).as(as + ", whose timer was passed by").isEmpty();
     assertThat(outOfSight).as(as + ", do that is not whole on the first page").isEmpty();
     assertThat(opened).as(as).hasSizeGreaterThanOrEqualTo(bench.at().routine().steps().size() - 1);
 
@@ -136,6 +139,19 @@ class WalkedToCloseTest {
     return bench.caution().isEmpty()
         && !BenchAnswers.away(bench.model())
         && at.filter(here -> here.counts() && !here.begins() && here.available() > 0).isPresent();
+  }
+
+  /** Steps that were worked at by the common key alone and whose timer it never started. */
+  private static Set<StepId> passedBy(Bencher bench, Set<StepId> opened) {
+    Set<StepId> left = new HashSet<>(opened);
+    bench.entered(Fact.TimerStarted.class).forEach(started -> left.remove(started.step()));
+    bench.entered(BenchFact.StepSkipped.class).forEach(skipped -> left.remove(skipped.step()));
+    left.removeIf(
+        id -> {
+          Step step = bench.at().routine().step(id).orElseThrow();
+          return AtBench.of(bench.at().routine(), bench.job(), step).timed().isEmpty();
+        });
+    return left;
   }
 
   /** Words of what is to do that do not stand on the first page, 80 x 24. */
