@@ -6,7 +6,7 @@ import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import linkwright.view.Addresses;
+import linkwright.text.Addresses;
 import linkwright.view.Ascii;
 import linkwright.view.Cell;
 import linkwright.view.Glyphs;

@@ -13,56 +13,34 @@ final class DoInSight {
 
   /** The rows in the order in which that part of so many rows holds it, as far as it can. */
   static List<FlowRows.FlowRow> in(List<FlowRows.FlowRow> rows, int room) {
-    List<FlowRows.FlowRow> before = new ArrayList<>(rows.subList(0, end(rows)));
-    List<FlowRows.FlowRow> after = new ArrayList<>(rows.subList(before.size(), rows.size()));
-    while (before.size() > room) {
-      int last = lastCaution(before);
-      if (last < 0) {
-        return rows;
+    int cautions = (int) rows.stream().filter(DoInSight::begins).count();
+    for (int above = cautions; above > 0; above--) {
+      List<FlowRows.FlowRow> first = above(rows, above);
+      if (first.size() <= room) {
+        List<FlowRows.FlowRow> all = new ArrayList<>(rows);
+        first.forEach(all::remove);
+        all.addAll(0, first);
+        return all;
       }
-      List<FlowRows.FlowRow> caution = before.subList(last, next(before, last));
-      after.addAll(0, caution);
-      caution.clear();
     }
-    before.addAll(after);
-    return before;
+    return rows;
   }
 
-  /** Rows in which it is in sight with the first caution; 0 where nothing is to be done. */
-  static int least(List<FlowRows.FlowRow> rows) {
-    List<FlowRows.FlowRow> before = new ArrayList<>(rows.subList(0, end(rows)));
-    for (int last = lastCaution(before); last >= 0; last = lastCaution(before)) {
-      before.subList(last, next(before, last)).clear();
-    }
-    return before.size();
-  }
-
-  /** How many rows go to the end of what is to be done. */
-  private static int end(List<FlowRows.FlowRow> rows) {
+  /** All up to the end of what is to be done, with so many cautions; empty where nothing is. */
+  static List<FlowRows.FlowRow> above(List<FlowRows.FlowRow> rows, int cautions) {
+    List<FlowRows.FlowRow> above = new ArrayList<>();
     int end = rows.size();
     while (end > 0 && rows.get(end - 1).kind() != Prose.Kind.DO) {
       end--;
     }
-    return end;
-  }
-
-  /** Where the last caution begins that is not the first; -1 if none is. */
-  private static int lastCaution(List<FlowRows.FlowRow> rows) {
-    int last = rows.size() - 1;
-    while (last >= 0 && !begins(rows.get(last))) {
-      last--;
+    int met = 0;
+    for (FlowRows.FlowRow row : rows.subList(0, end)) {
+      met += begins(row) ? 1 : 0;
+      if (row.kind() != Prose.Kind.CAUTION || met <= cautions) {
+        above.add(row);
+      }
     }
-    return rows.stream().limit(Math.max(0, last)).anyMatch(DoInSight::begins) ? last : -1;
-  }
-
-  private static int next(List<FlowRows.FlowRow> rows, int caution) {
-    int next = caution + 1;
-    while (next < rows.size()
-        && rows.get(next).kind() == Prose.Kind.CAUTION
-        && !begins(rows.get(next))) {
-      next++;
-    }
-    return next;
+    return above;
   }
 
   /** Whether a caution begins with that row. */

@@ -58,7 +58,7 @@ final class FlowBlock implements Block {
   /** Rows of what is to be done; what comes after may wait. */
   private int doing() {
     int first = 0;
-    while (first < rows.size() && !rows.get(first).later()) {
+    while (first < rows.size() && !rows.get(first).kind().later()) {
       first++;
     }
     return first;
@@ -72,7 +72,7 @@ final class FlowBlock implements Block {
   /** What is to be done, with the worst caution, unless the place has no room for it anyhow. */
   @Override
   public int kept() {
-    int least = DoInSight.least(rows);
+    int least = DoInSight.above(rows, 1).size();
     int need = (least + columns - 1) / columns + (told ? 1 : 0);
     return least > 0 && need <= placeHeight - OTHERS
         ? Math.max(least(), Math.min(rows.size(), need))
@@ -109,7 +109,9 @@ final class FlowBlock implements Block {
     if (turns > 1 && told) {
       int next = Math.min(parts.size() - 1, (shown + 1) * columns);
       boolean laterNext =
-          shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
+          shown == 0
+              && parts.get(next).get(0).kind().later()
+              && !parts.get(0).get(0).kind().later();
       if (laterNext) {
         PageLine.draw(area, shown, turns, key, "why and what may go wrong");
       } else if (shown == 0 && cautionsLeft(parts) > 0) {

@@ -29,12 +29,7 @@ final class FlowRows {
    * @param tone how it is to be read
    * @param kind what it is a row of
    */
-  record FlowRow(String label, int indent, String text, Tone tone, Prose.Kind kind) {
-    /** Whether it may wait for another part. */
-    boolean later() {
-      return kind.later();
-    }
-  }
+  record FlowRow(String label, int indent, String text, Tone tone, Prose.Kind kind) {}
 
   private final List<FlowRow> rows = new ArrayList<>();
   private final int width;

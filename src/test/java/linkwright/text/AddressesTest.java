@@ -1,4 +1,4 @@
-package linkwright.view;
+package linkwright.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
