@@ -171,7 +171,10 @@ final class HotWorkGate {
     return asks(model) ? asked.with(HotWorkHeld.before(model.held())) : asked;
   }
 
-  /** Where a step opened and nothing hot is left to do in this job, it is asked. */
+  /**
+   * Where a step opened and nothing hot is left to do in this job, it is asked; so it is on the way
+   * from a flame to work without one, where the routine lights the torch anew after that.
+   */
   static Turn nothingLeft(Turn turn, List<Entry> kept) {
     Model model = turn.model();
     boolean opened = kept.stream().anyMatch(entry -> entry.fact() instanceof Fact.StepOpened);
@@ -180,10 +183,38 @@ final class HotWorkGate {
             && turn.next().isEmpty()
             && model.held().place() == PlaceId.BENCH
             && model.hotWork().lit().isPresent()
-            && AtBench.of(model).filter(at -> hotIsLeft(model, at)).isEmpty();
+            && AtBench.of(model)
+                .filter(at -> hotIsLeft(model, at) && !isLitAnew(model, at))
+                .isEmpty();
     return asks
         ? new Turn(model.with(HotWorkHeld.before(model.held())), turn.effects(), turn.next())
         : turn;
+  }
+
+  /** Whether she comes from a flame, and the next one is another that begins with its lighting. */
+  private static boolean isLitAnew(Model model, AtBench at) {
+    List<Step> steps = at.routine().steps();
+    Optional<Step> next =
+        steps.subList(at.number() - 1, steps.size()).stream()
+            .filter(step -> step.does().contains(Hazard.BURNS_GAS))
+            .findFirst();
+    return next.filter(
+                step -> !step.id().equals(at.step().id()) && step.does().contains(Hazard.LIGHTS))
+            .isPresent()
+        && cameFrom(model.job().orElseThrow())
+            .flatMap(at.routine()::step)
+            .filter(from -> from.does().contains(Hazard.BURNS_GAS))
+            .filter(from -> steps.indexOf(from) < at.number() - 1)
+            .isPresent();
+  }
+
+  /** The step that was open before the one that is. */
+  private static Optional<StepId> cameFrom(OpenJob job) {
+    return job.entries().stream()
+        .filter(entry -> entry.fact() instanceof Fact.StepOpened)
+        .map(entry -> ((Fact.StepOpened) entry.fact()).step())
+        .filter(step -> !step.equals(job.state().course().step()))
+        .reduce((one, other) -> other);
   }
 
   private static boolean hotIsLeft(Model model, AtBench at) {

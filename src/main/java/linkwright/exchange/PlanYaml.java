@@ -59,9 +59,11 @@ public final class PlanYaml {
                   return one;
                 })
             .toList());
-    values.put("weakest", plan.pull().what());
-    values.put("butted_n", plan.pull().buttedN());
-    values.put("soldered_n", plan.pull().solderedN());
+    if (plan.pullIsKnown()) {
+      values.put("weakest", plan.pull().what());
+      values.put("butted_n", plan.pull().buttedN());
+      values.put("soldered_n", plan.pull().solderedN());
+    }
     hours(values, standing);
     values.put("nearest", nearest.stream().map(PlanYaml::choice).toList());
     values.put("wire_to_order_g", WireToOrder.of(plan).massG());

@@ -95,6 +95,15 @@ public record Plan(
         : Remarks.of(wish, sizes, RingsCounted.of(wish).orThrow(), units);
   }
 
+  /**
+   * Whether what the chain holds is known. A link that is folded or turned into its neighbours
+   * shares the pull among several wires, round bends that no published formula is for: a round
+   * ring's load says nothing of it.
+   */
+  public boolean pullIsKnown() {
+    return wish.link().woven().isEmpty();
+  }
+
   /** The planned link as it is counted. */
   public SettledLink link() {
     return sizes.get(0).link();

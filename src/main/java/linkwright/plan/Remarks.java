@@ -89,7 +89,7 @@ final class Remarks {
             + units.length(settled.blankMm())
             + " closes over "
             + units.length(formerMm);
-    return asWished(wished, settled)
+    return wished.lengthMm().isEmpty() || asWished(wished, settled)
         ? says + "."
         : says
             + ", to a link "

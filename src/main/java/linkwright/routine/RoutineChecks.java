@@ -21,6 +21,8 @@ public final class RoutineChecks {
           StageChecks::whatIsFusedIsNotSoldered,
           HeatAndPickle::pickleAndRinseFollowEveryHeating,
           FlamesOut::whatBurnsGasEndsWithAWatch,
+          FluxAndRinse::solderHasItsFlux,
+          FluxAndRinse::noPickleIsDriedUnrinsed,
           StepMarks::aStepCountsWhatItMoves,
           StepMarks::aStageBringsItsHazard,
           CautionTies::everyHazardIsCovered,

@@ -14,10 +14,9 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.JobState;
 import linkwright.quantity.Read;
-import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
 import linkwright.standing.PlanDefaults;
-import linkwright.standing.Standing;
+import linkwright.standing.asked.RoutineOfPlan;
 
 /** A plan that was saved to a file, for a job that begins with it. */
 final class SavedPlan {
@@ -58,8 +57,20 @@ final class SavedPlan {
     if (!plan.problems().isEmpty()) {
       return Read.bad(plan.problems().get(0).sentence());
     }
+    Read<String> routine =
+        plan.routine()
+            .map(Read::good)
+            .orElseGet(() -> RoutineOfPlan.of(plan.texts(), handbook, USUAL_ROUTINE));
+    if (routine.problem().isPresent() && before.stream().anyMatch(SavedPlan::namesNoRoutine)) {
+      return Read.bad(routine.problem().get());
+    }
     List<Fact> facts = new ArrayList<>();
-    before.forEach(fact -> facts.add(routined(fact, plan, handbook)));
+    before.forEach(
+        fact ->
+            facts.add(
+                namesNoRoutine(fact)
+                    ? new Fact.JobOpened(((Fact.JobOpened) fact).name(), routine.orThrow())
+                    : fact));
     List<Entry> entries = new ArrayList<>();
     for (Fact fact : facts) {
       entries.add(new Entry(entries.size() + 1, Instant.EPOCH, "plan", fact));
@@ -69,14 +80,8 @@ final class SavedPlan {
     return Read.good(List.copyOf(facts));
   }
 
-  private static Fact routined(Fact fact, PlanFile plan, Handbook handbook) {
-    return fact instanceof Fact.JobOpened opened && opened.routine().isEmpty()
-        ? new Fact.JobOpened(
-            opened.name(),
-            plan.routine()
-                .or(() -> Standing.routineFor(plan.texts(), handbook).map(Routine::id))
-                .orElse(USUAL_ROUTINE))
-        : fact;
+  private static boolean namesNoRoutine(Fact fact) {
+    return fact instanceof Fact.JobOpened opened && opened.routine().isEmpty();
   }
 
   private static Path found(Home home, String typed) {

@@ -6,12 +6,12 @@ import com.googlecode.lanterna.terminal.Terminal;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import linkwright.text.Addresses;
 import linkwright.view.Ascii;
 import linkwright.view.Cell;
 import linkwright.view.Glyphs;
 import linkwright.view.Grid;
 import linkwright.view.Tone;
-import linkwright.view.spelt.Addresses;
 
 /**
  * Puts grids onto a Lanterna terminal: of each grid the cells that differ from the one before,

@@ -8,6 +8,11 @@ interface Block {
   /** Rows below which it says nothing any more. */
   int least();
 
+  /** Rows below which it goes only where nothing else gives way any more. */
+  default int kept() {
+    return least();
+  }
+
   /** How willingly it gives rows up; the willing go first. */
   GivesWay yields();
 

@@ -2,6 +2,7 @@ package linkwright.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntFunction;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Part;
 import linkwright.coach.keys.Act;
@@ -248,8 +249,9 @@ final class BodyView {
   private static int[] rows(List<Block> blocks, int height) {
     int[] rows = blocks.stream().mapToInt(Block::wanted).toArray();
     for (Block.GivesWay willing : Block.GivesWay.values()) {
-      take(blocks, rows, height, willing);
+      take(blocks, rows, height, willing, Block::kept);
     }
+    take(blocks, rows, height, Block.GivesWay.TURNS, Block::least);
     for (int i = rows.length - 1; i >= 0; i--) {
       int over = sum(rows) - height;
       rows[i] = Math.max(0, rows[i] - Math.max(0, over));
@@ -258,11 +260,16 @@ final class BodyView {
   }
 
   /** The last of them gives first: what comes first is read first. */
-  private static void take(List<Block> blocks, int[] rows, int height, Block.GivesWay willing) {
+  private static void take(
+      List<Block> blocks,
+      int[] rows,
+      int height,
+      Block.GivesWay willing,
+      ToIntFunction<Block> least) {
     for (int i = rows.length - 1; i >= 0; i--) {
       int over = sum(rows) - height;
       if (over > 0 && blocks.get(i).yields() == willing) {
-        rows[i] = Math.max(Math.min(rows[i], blocks.get(i).least()), rows[i] - over);
+        rows[i] = Math.max(Math.min(rows[i], least.applyAsInt(blocks.get(i))), rows[i] - over);
       }
     }
   }

@@ -17,18 +17,24 @@ final class FlowBlock implements Block {
 
   private static final int LEAST = 3;
 
+  /** Rows of a place that are never its text's: its head, and what a figure shrinks to. */
+  private static final int OTHERS = 4;
+
   private final List<FlowRows.FlowRow> rows;
   private final String key;
   private final int columns;
+  private final int placeHeight;
   private final boolean told;
 
   /**
    * Such a text.
    *
+   * @param placeHeight rows of the place in which it stands, among what else that says
    * @param told whether it says itself which page is shown and how to turn on
    */
-  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns, boolean told) {
+  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns, int placeHeight, boolean told) {
     this.told = told;
+    this.placeHeight = placeHeight;
     this.rows = rows;
     this.key = key;
     this.columns = columns;
@@ -60,7 +66,7 @@ final class FlowBlock implements Block {
 
   private int beside() {
     int at = 0;
-    while (at < rows.size() && rows.get(at).stands() != FlowRows.Stands.BESIDE) {
+    while (at < rows.size() && !rows.get(at).beside()) {
       at++;
     }
     return at;
@@ -70,8 +76,8 @@ final class FlowBlock implements Block {
   private boolean isCard() {
     long turns =
         IntStream.range(1, rows.size())
-            .filter(i -> rows.get(i).stands() == FlowRows.Stands.BESIDE)
-            .filter(i -> rows.get(i - 1).stands() == FlowRows.Stands.FIRST)
+            .filter(i -> rows.get(i).beside())
+            .filter(i -> !rows.get(i - 1).beside() && !rows.get(i - 1).kind().later())
             .count();
     return columns > 1 && turns == 1 && doing() == rows.size();
   }
@@ -91,7 +97,7 @@ final class FlowBlock implements Block {
   /** Rows of what is to be done; what comes after may wait. */
   private int doing() {
     int first = 0;
-    while (first < rows.size() && !rows.get(first).later()) {
+    while (first < rows.size() && !rows.get(first).kind().later()) {
       first++;
     }
     return first;
@@ -100,6 +106,16 @@ final class FlowBlock implements Block {
   @Override
   public int least() {
     return Math.min(LEAST, rows.size());
+  }
+
+  /** What is to be done, with the worst caution, unless the place has no room for it anyhow. */
+  @Override
+  public int kept() {
+    int least = DoInSight.above(rows, 1).size();
+    int need = (least + columns - 1) / columns + (told ? 1 : 0);
+    return least > 0 && need <= placeHeight - OTHERS
+        ? Math.max(least(), Math.min(rows.size(), need))
+        : least();
   }
 
   @Override
@@ -135,13 +151,24 @@ final class FlowBlock implements Block {
     if (turns > 1 && told) {
       int next = Math.min(parts.size() - 1, (shown + 1) * columns);
       boolean laterNext =
-          shown == 0 && parts.get(next).get(0).later() && !parts.get(0).get(0).later();
+          shown == 0
+              && parts.get(next).get(0).kind().later()
+              && !parts.get(0).get(0).kind().later();
       if (laterNext) {
         PageLine.draw(area, shown, turns, key, "why and what may go wrong");
+      } else if (shown == 0 && cautionsLeft(parts) > 0) {
+        long more = cautionsLeft(parts);
+        PageLine.draw(
+            area, shown, turns, key, more + (more == 1 ? " caution more" : " cautions more"));
       } else {
         PageLine.draw(area, shown, turns, key);
       }
     }
+  }
+
+  /** How many cautions begin after what is shown first. */
+  private long cautionsLeft(List<List<FlowRows.FlowRow>> parts) {
+    return parts.stream().skip(columns).flatMap(List::stream).filter(DoInSight::begins).count();
   }
 
   private static void column(Canvas area, List<FlowRows.FlowRow> rows, boolean card) {
@@ -173,7 +200,7 @@ final class FlowBlock implements Block {
       parts.add(rows.subList(0, first));
       cut(parts, rows.subList(first, rows.size()), onePart);
     } else {
-      cut(parts, rows, onePart);
+      cut(parts, DoInSight.in(rows, onePart * columns), onePart);
     }
     return parts;
   }

@@ -27,27 +27,14 @@ final class FlowRows {
    * @param indent where its text begins
    * @param text the text
    * @param tone how it is to be read
-   * @param stands where it stands to what is read first
+   * @param kind what it is a row of
    */
-  record FlowRow(String label, int indent, String text, Tone tone, Stands stands) {
-    /** Whether it may wait for another part. */
-    boolean later() {
-      return stands == Stands.LATER;
-    }
-  }
-
-  /** Where a row stands to what is read first. */
-  enum Stands {
-    FIRST,
-    /** Beside the rest of a caution where two columns have room, else below it. */
-    BESIDE,
-    /** It may wait for another part. */
-    LATER;
-
-    static Stands of(Prose.Kind kind) {
+  record FlowRow(String label, int indent, String text, Tone tone, Prose.Kind kind) {
+    /** Whether it stands beside the rest of a caution where two columns have room. */
+    boolean beside() {
       return switch (kind) {
-        case IF_SO, WEAR, SIGNS, SOURCE -> BESIDE;
-        default -> kind.later() ? LATER : FIRST;
+        case IF_SO, WEAR, SIGNS, SOURCE -> true;
+        default -> false;
       };
     }
   }
@@ -105,14 +92,14 @@ final class FlowRows {
         labelled ? margin : 0,
         (prose.kind() == Prose.Kind.STOP ? "! " : "") + prose.text(),
         Tones.of(prose.kind().emphasis()),
-        Stands.of(prose.kind()));
+        prose.kind());
   }
 
-  private void text(String label, int indent, String text, Tone tone, Stands stands) {
+  private void text(String label, int indent, String text, Tone tone, Prose.Kind kind) {
     String word = label;
     int room = Math.max(2, Math.min(MOST_WIDE, width) - indent);
     for (String line : Text.wrap(glyphs.spelt(ActMention.fill(text, keys::spokenOf)), room)) {
-      rows.add(new FlowRow(word, indent, line, tone, stands));
+      rows.add(new FlowRow(word, indent, line, tone, kind));
       word = "";
     }
   }
@@ -132,16 +119,16 @@ final class FlowRows {
           begins,
           row.amount() + from + remark,
           Tones.of(row.emphasis()),
-          Stands.FIRST);
+          Prose.Kind.SAYS);
     }
   }
 
   private void question(Question question) {
-    text("", 0, question.asks(), Tone.ACCENT, Stands.FIRST);
+    text("", 0, question.asks(), Tone.ACCENT, Prose.Kind.SAYS);
     for (Question.Answer answer : question.answers()) {
-      text(answer.key(), answer.key().length() + 2, answer.says(), Tone.STRONG, Stands.FIRST);
+      text(answer.key(), answer.key().length() + 2, answer.says(), Tone.STRONG, Prose.Kind.SAYS);
       if (!answer.means().isBlank()) {
-        text("", answer.key().length() + 2, answer.means(), Tone.FAINT, Stands.FIRST);
+        text("", answer.key().length() + 2, answer.means(), Tone.FAINT, Prose.Kind.SAYS);
       }
     }
   }
@@ -163,7 +150,7 @@ final class FlowRows {
     for (TableRows.RowText run : runs) {
       text = Text.pad(text, run.x()) + run.text();
     }
-    return new FlowRow("", 0, text, runs.get(0).own().orElse(tone), Stands.FIRST);
+    return new FlowRow("", 0, text, runs.get(0).own().orElse(tone), Prose.Kind.SAYS);
   }
 
   private void wait(WaitShown wait) {
@@ -175,6 +162,6 @@ final class FlowRows {
         0,
         wait.name() + whose + " " + stands + ends,
         wait.due() ? Tone.ALARM : Tone.ACCENT,
-        Stands.FIRST);
+        Prose.Kind.SAYS);
   }
 }

@@ -51,6 +51,26 @@ class TestPieceOfSizeTest {
     assertThat(blankMm()).isEqualTo(19.5);
   }
 
+  /** A round link's blank that is logged as a long one's would turn the long one's size. */
+  @Test
+  void the_blank_of_another_link_is_asked_about_before_it_is_logged() {
+    choose("round");
+    String round = form().text("blank");
+    choose("");
+    bench.put("blank", round).put("length", "8 mm").press("ctrl-k");
+    assertThat(bench.notice()).contains("is about the blank of the round link, not of the long");
+    assertThat(bench.entered(Fact.TestPieceTried.class)).isEmpty();
+
+    choose("round");
+    bench.press("ctrl-k");
+    for (int i = 0; i < 2 && bench.model().held().form().isPresent(); i++) {
+      bench.press("ctrl-k");
+    }
+    assertThat(bench.entered(Fact.TestPieceTried.class))
+        .extracting(Fact.TestPieceTried::size)
+        .containsExactly("round");
+  }
+
   @Test
   void it_is_gone_on_with_for_the_link_that_was_chosen() {
     choose("round");

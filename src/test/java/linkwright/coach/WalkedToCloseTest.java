@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,20 +12,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import linkwright.coach.bench.BenchAnswers;
+import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.kernel.AtBench;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Settings;
 import linkwright.coach.keys.Key;
 import linkwright.coach.keys.KeyMap;
+import linkwright.job.BenchFact;
 import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.routine.Step;
 import linkwright.routine.StepId;
+import linkwright.view.Glyphs;
+import linkwright.view.Shown;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -70,6 +78,8 @@ class WalkedToCloseTest {
     Random chance = new Random(SEED + id.hashCode());
     Set<StepId> opened = new HashSet<>();
     List<String> strange = new ArrayList<>();
+    Set<String> outOfSight = new TreeSet<>();
+    Set<String> looked = new HashSet<>();
     int presses = 0;
     while (!bench.notice().startsWith("All done here") && presses++ < MOST_PRESSES) {
       if (canFail(bench) && chance.nextInt(15) == 0) {
@@ -79,6 +89,9 @@ class WalkedToCloseTest {
       if (bench.notice().contains("no other work waits")) {
         bench.pass(Duration.ofMinutes(10));
       }
+      if (looked.add(bench.at().number() + " " + bench.model().timers().running().size())) {
+        outOfSight.addAll(outOfSight(bench));
+      }
       if (opened.add(bench.at().step().id()) && settings.units() == UnitStyle.INCH) {
         strange.addAll(strange(bench));
       }
@@ -86,6 +99,8 @@ class WalkedToCloseTest {
     String as = id + ", seed " + SEED + ", at " + bench.at().step().id() + ": " + bench.notice();
     assertThat(bench.notice()).as(as).startsWith("All done here");
     assertThat(strange).as(as).isEmpty();
+    assertThat(passedBy(bench, opened)).as(as + ", whose timer was passed by").isEmpty();
+    assertThat(outOfSight).as(as + ", do that is not whole on the first page").isEmpty();
     assertThat(opened).as(as).hasSizeGreaterThanOrEqualTo(bench.at().routine().steps().size() - 1);
 
     bench.press("esc");
@@ -124,6 +139,36 @@ class WalkedToCloseTest {
     return bench.caution().isEmpty()
         && !BenchAnswers.away(bench.model())
         && at.filter(here -> here.counts() && !here.begins() && here.available() > 0).isPresent();
+  }
+
+  /** Steps that were worked at by the common key alone and whose timer it never started. */
+  private static Set<StepId> passedBy(Bencher bench, Set<StepId> opened) {
+    Set<StepId> left = new HashSet<>(opened);
+    bench.entered(Fact.TimerStarted.class).forEach(started -> left.remove(started.step()));
+    bench.entered(BenchFact.StepSkipped.class).forEach(skipped -> left.remove(skipped.step()));
+    left.removeIf(
+        id -> {
+          Step step = bench.at().routine().step(id).orElseThrow();
+          return AtBench.of(bench.at().routine(), bench.job(), step).timed().isEmpty();
+        });
+    return left;
+  }
+
+  /** Words of what is to do that do not stand on the first page, 80 x 24. */
+  private static Set<String> outOfSight(Bencher bench) {
+    Set<String> lost = new TreeSet<>();
+    for (Part part : Pages.of(bench.model()).body().parts()) {
+      if (part instanceof Prose prose && prose.kind() == Prose.Kind.DO) {
+        lost.addAll(Arrays.asList(prose.text().split("\\s+", -1)));
+      }
+    }
+    if (!lost.isEmpty()) {
+      String first = Shown.draw(bench.model(), Glyphs.FULL).text();
+      lost.removeAll(Arrays.asList(first.split("\\s+", -1)));
+    }
+    return lost.stream()
+        .map(word -> bench.at().step().id() + " " + bench.model().timers().running().size())
+        .collect(Collectors.toSet());
   }
 
   /** Millimetres and British words in what a step says. */

@@ -82,6 +82,38 @@ class RoutineChecksTest {
     }
 
     @Test
+    void whatComesOutOfThePickleIsRinsedBeforeItIsDried() {
+      SoundRoutine.Draft pickle =
+          step("pickle").stage("pickled").does(Hazard.PICKLES).rinses().cautions("acid");
+      assertThat(
+              SoundRoutine.sound().put(pickle.says("Cold into pickle. Pickle, dry.")).sentences())
+          .singleElement()
+          .asString()
+          .startsWith("Step pickle dries what comes out of the pickle, unrinsed.");
+      assertThat(
+              SoundRoutine.sound()
+                  .put(pickle.says("Pickle, rinse, soda water, rinse, dry."))
+                  .sentences())
+          .isEmpty();
+    }
+
+    @Test
+    void whatSoldersHasItsFlux() {
+      assertThat(
+              SoundRoutine.sound()
+                  .put(
+                      step("solder")
+                          .stage("soldered")
+                          .does(Hazard.HEATS)
+                          .cautions("flame")
+                          .solder(Map.of("tip to tip", "hard")))
+                  .sentences())
+          .first()
+          .asString()
+          .startsWith("Step solder solders, and nothing says that it is fluxed.");
+    }
+
+    @Test
     void whatBurnsGasEndsWithAWatchBehindItsLastFlame() {
       SoundRoutine.Draft solder =
           step("solder").stage("soldered").does(Hazard.HEATS, Hazard.BURNS_GAS).cautions("flame");

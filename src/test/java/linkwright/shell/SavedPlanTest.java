@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import linkwright.cli.walk.Opening;
 import linkwright.files.Home;
 import linkwright.files.Library;
 import linkwright.files.PlanFile;
@@ -86,6 +89,30 @@ class SavedPlanTest {
         .isEqualTo(new Fact.JobOpened("Gate", "rope"));
     assertThat(SavedPlan.read(home, "cord", BEFORE, handbook).orThrow().get(0))
         .isEqualTo(BEFORE.get(0));
+  }
+
+  @Test
+  void what_does_not_fuse_is_not_begun_by_a_routine_that_fuses() throws IOException {
+    Map<String, String> links = new HashMap<>(Wishes.common().texts());
+    links.put(WishKeys.LINK_PATTERN, "round");
+    links.keySet().removeIf(key -> key.startsWith("ring."));
+    List<Fact> open = List.of(new Fact.JobOpened("Gate", ""));
+    for (String metal : List.of("sterling", "fine-silver")) {
+      links.put(WishKeys.METAL, metal);
+      Path file = folder.resolve("plans").resolve(metal + ".yaml");
+      PlanFile.write(file, Optional.empty(), links).orThrow();
+    }
+    assertThat(SavedPlan.read(home, "fine-silver", open, handbook).orThrow().get(0))
+        .isEqualTo(new Fact.JobOpened("Gate", "loop-in-loop"));
+    assertThat(SavedPlan.read(home, "sterling", BEFORE, handbook).problem()).isEmpty();
+    assertThat(SavedPlan.read(home, "sterling", open, handbook).problem().orElse(""))
+        .contains("is not for its metal");
+    String sterling = folder.resolve("plans").resolve("sterling.yaml").toString();
+    assertThat(
+            Opening.begin("Gate", Optional.empty(), Optional.of(sterling), Library.load(home))
+                .problem()
+                .orElse(""))
+        .contains("is not for its metal");
   }
 
   @Test

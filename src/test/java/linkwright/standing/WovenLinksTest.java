@@ -69,6 +69,14 @@ class WovenLinksTest {
         .isCloseTo(Math.PI * (inside + wireMm), Percentage.withPercentage(2));
   }
 
+  /** It is folded: what a round ring holds is not what it holds. */
+  @Test
+  void what_it_holds_is_not_told_as_a_round_rings() {
+    Map<String, String> wish = wish("fine-silver", "0.81 mm", "11.1 mm", "45 cm");
+    assertThat(plan("loop-in-loop", wish).pullIsKnown()).isFalse();
+    assertThat(plan("round-cable", wish).pullIsKnown()).isTrue();
+  }
+
   /**
    * 10 ft of 22 gauge over 5/16 in make 20 in: a published project (custom, not a source for a
    * figure; facetjewelry.com, foxtail-chain necklace, 2016), with a clasp of 10 mm and two rings of

@@ -20,13 +20,13 @@ import linkwright.plan.WishKeys;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
-import linkwright.routine.Routine;
 import linkwright.shell.BookOfJob;
 import linkwright.shell.Demo;
 import linkwright.shell.Start;
 import linkwright.shell.TrayReading;
 import linkwright.standing.Handbook;
 import linkwright.standing.Standing;
+import linkwright.standing.asked.RoutineOfPlan;
 import linkwright.text.Slug;
 
 /**
@@ -167,7 +167,11 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
     if (name.isBlank()) {
       return Read.bad("Give the job a name, such as --new \"Anna's bracelet\".");
     }
-    String by = routine.orElseGet(() -> proposed(plan, library));
+    Read<String> proposed = routine.map(Read::good).orElseGet(() -> proposed(plan, library));
+    if (proposed.problem().isPresent()) {
+      return Read.bad(proposed.problem().get());
+    }
+    String by = proposed.orThrow();
     if (!library.routines().containsKey(by)) {
       return Read.bad(
           "There is no routine \""
@@ -199,18 +203,18 @@ public record Opening(Optional<String> slug, Optional<Begun> begun, List<Problem
   }
 
   /** A plan file's routine, else the one for its pattern; the usual one without a plan. */
-  private static String proposed(Optional<String> plan, Library library) {
+  private static Read<String> proposed(Optional<String> plan, Library library) {
     return plan.map(Path::of)
         .filter(Files::isRegularFile)
         .map(path -> PlanFile.read(path, library))
-        .flatMap(
+        .map(
             file ->
                 file.routine()
-                    .or(
+                    .map(Read::good)
+                    .orElseGet(
                         () ->
-                            Standing.routineFor(file.texts(), Start.handbook(library))
-                                .map(Routine::id)))
-        .orElse(USUAL_ROUTINE);
+                            RoutineOfPlan.of(file.texts(), Start.handbook(library), USUAL_ROUTINE)))
+        .orElseGet(() -> Read.good(USUAL_ROUTINE));
   }
 
   private static Opening begun(Begun begun, List<Problem> problems) {

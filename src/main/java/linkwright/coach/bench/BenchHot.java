@@ -12,6 +12,7 @@ import linkwright.job.Course;
 import linkwright.job.HotWork;
 import linkwright.job.HotWorkState;
 import linkwright.routine.Hazard;
+import linkwright.routine.WaitEnds;
 
 /**
  * Before the first count or wait of a step that heats, the common key says that the torch is lit,
@@ -69,5 +70,14 @@ final class BenchHot {
         .flatMap(at -> BenchWait.saidFirst(model, at))
         .map(first -> first.words().replaceFirst(":.*", ""))
         .orElse(Act.WAIT.words());
+  }
+
+  /** What begins a wait, as the key line says it: of a heat before it nothing is said yet. */
+  static String saysFirst(Model model) {
+    return AtBench.of(model)
+        .flatMap(at -> AtWait.of(model, at).next())
+        .filter(wait -> wait.ends() == WaitEnds.LOOK)
+        .map(wait -> "in the pickle: timer")
+        .orElse(Act.WAIT_FIRST.words());
   }
 }

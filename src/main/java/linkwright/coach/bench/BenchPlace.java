@@ -321,6 +321,7 @@ public final class BenchPlace implements Place {
       case MEANWHILE -> BenchWait.says(model);
       case DONE, TOGETHER, WAIT_OVER -> BenchWait.saysOver(model, act);
       case WAIT -> BenchHot.saysWait(model);
+      case WAIT_FIRST -> BenchHot.saysFirst(model);
       case ONWARD -> BenchGate.saysOnward(model);
       default -> act.words();
     };

@@ -131,7 +131,10 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
     rows.add(row(one + "more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
     sizes(rows, standing, plan);
     wire(rows, standing, plan);
-    rows.add(row("holds", units.pull(plan.pull().solderedN())));
+    rows.add(
+        plan.pullIsKnown()
+            ? row("holds", units.pull(plan.pull().solderedN()))
+            : row("holds", "not reckoned: wires share the pull"));
     return rows;
   }
 

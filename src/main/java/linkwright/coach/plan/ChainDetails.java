@@ -295,11 +295,15 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
     if (solders) {
       rows.add(row("solder", pallions(plan)));
       plan.solderWarnings().forEach(each -> rows.add(row("mind", SaidIn.units(each, units))));
-      rows.add(row("unsoldered", units.pull(plan.pull().buttedN())));
+      if (plan.pullIsKnown()) {
+        rows.add(row("unsoldered", units.pull(plan.pull().buttedN())));
+      }
     } else {
       rows.add(row("joints", Integer.toString(plan.joints())));
     }
-    rows.add(row("gives first", plan.pull().what()));
+    if (plan.pullIsKnown()) {
+      rows.add(row("gives first", plan.pull().what()));
+    }
     return rows;
   }
 

@@ -1,4 +1,4 @@
-package linkwright.view.spelt;
+package linkwright.text;
 
 import java.util.ArrayList;
 import java.util.List;

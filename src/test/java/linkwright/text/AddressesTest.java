@@ -1,9 +1,8 @@
-package linkwright.view;
+package linkwright.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import linkwright.view.spelt.Addresses;
 import org.junit.jupiter.api.Test;
 
 class AddressesTest {
