@@ -1,6 +1,5 @@
 package linkwright.coach;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import linkwright.coach.bench.BenchAnswers;
@@ -12,7 +11,6 @@ import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
-import linkwright.coach.keys.Pauses;
 
 /**
  * A press counts at once, but a key that bounces or is held counts once. Held for a second, the
@@ -42,20 +40,20 @@ final class Bounce {
     Presses presses = model.presses();
     if (keeps(model, key)) {
       // What a form asks as it is kept is answered by keeping it again: by whoever read it.
-      return presses.act().equals(Optional.of(Act.KEEP)) && unread(presses, key, at)
+      return presses.act().equals(Optional.of(Act.KEEP)) && presses.unread(key, at)
           ? Turn.to(tooSoon(before, at))
           : Coach.key(model.with(presses.counted(key, Act.KEEP, at)), key);
     }
     if (meant.isEmpty()) {
       boolean typed = model.held().form().isPresent() || Places.of(model).takesEveryKey();
-      return !typed && unread(presses, key, at)
+      return !typed && presses.unread(key, at)
           ? Turn.to(tooSoon(before, at))
           : HotWorkGate.stands(before, Coach.key(model.with(Presses.NONE), key));
     }
     if (HotWorkGate.pressedUnread(model, meant.get(), at)) {
-      return Turn.to(model.with(presses.counted(key, meant.get(), at)).told(HotWorkGate.UNREAD));
+      return Turn.to(model.with(presses.refused(key, meant.get(), at)).told(HotWorkGate.UNREAD));
     }
-    boolean unread = BenchAnswers.asksSure(model) && unread(presses, key, at);
+    boolean unread = BenchAnswers.asksSure(model) && presses.unread(key, at);
     if (!unread && (typedNumber || !presses.tooSoon(key, meant.get(), at))) {
       return Coach.key(model.with(presses.counted(key, meant.get(), at)), key);
     }
@@ -81,11 +79,5 @@ final class Bounce {
         .form()
         .filter(form -> form.key(key) instanceof Form.KeyOutcome.Confirmed)
         .isPresent();
-  }
-
-  /** Whether nobody could have read yet what that key led to. */
-  private static boolean unread(Presses presses, Key again, Instant at) {
-    return presses.key().filter(again::equals).isPresent()
-        && Duration.between(presses.came(), at).compareTo(Pauses.UNREAD) < 0;
   }
 }

@@ -59,7 +59,8 @@ public final class Coach implements MessageCases<Turn> {
     if (model.writing() instanceof Writing.Failed failed && UserMessages.is(message)) {
       return arrived(model, FailedWrite.answered(model, failed, message));
     }
-    Turn turn = DryGate.held(model, message.answer(new Coach(model)));
+    Turn answer = message.answer(new Coach(model));
+    Turn turn = ClosedGate.held(model, DryGate.held(model, answer));
     return JoblessDrafts.after(model, message, StudentGate.after(arrived(model, turn)));
   }
 

@@ -93,7 +93,10 @@ final class NotNow {
       case REDO, SCRAP -> "No pieces come to this step from another.";
       case TAKE -> "There is nothing to take pieces from at this step.";
       case OTHER_SIZE -> "Links of one size only are counted here.";
-      case LOOKED -> "No wait runs here that ends by a look.";
+      case LOOKED ->
+          BenchAnswers.due(model).isPresent()
+              ? "First to the wait that is over: {do:to-due} goes there."
+              : "No wait runs here that ends by a look.";
       case WAIT -> flameFirst(model).orElse("This step has no wait.");
       case ANSWER -> "No timer is due.";
       case TO_TESTS -> "It leads there from the steps of the test piece.";

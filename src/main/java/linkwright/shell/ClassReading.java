@@ -49,7 +49,7 @@ final class ClassReading {
     Map<String, List<Item>> banks = new HashMap<>();
     Optional<ClassRoom.LastFlame> flame = Optional.empty();
     Instant flameAt = Instant.MIN;
-    Path root = folder.isEmpty() ? home.folder() : Path.of(folder);
+    Path root = (folder.isEmpty() ? home.folder() : Path.of(folder)).toAbsolutePath().normalize();
     List<Book> books = new ArrayList<>();
     for (Path path : yaml(root, problems)) {
       Read<List<Entry>> read = StudentBooks.entries(path);

@@ -200,7 +200,7 @@ class LessonCommandTest {
         .as(line.out())
         .hasSizeGreaterThanOrEqualTo(words.size() - 1);
     assertThat(line.out())
-        .contains("Mara says how steps follow before the first is shown.")
+        .contains("Mara says how steps follow: press its number.")
         .contains("in which order are these done?")
         .doesNotContain("You are at the bench now", "no more to say", "Asbestos", "Arrestor.");
   }

@@ -8,8 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import linkwright.coach.bench.BenchAsk;
 import linkwright.coach.bench.BenchHeld;
+import linkwright.coach.bench.BenchPlace;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.PlaceId;
+import linkwright.coach.keys.Act;
 import linkwright.coach.keys.Key;
 import linkwright.job.Fact;
 import linkwright.routine.Stage;
@@ -259,6 +261,56 @@ class BounceTest {
       bench.goTo("pickle-wire").pressEvery(900, 1, "page-down").pressEvery(80, 3, "page-down");
       assertThat(bench.entered(Fact.TimerStarted.class)).hasSize(1);
       assertThat(bench.entered(Fact.TimerAnswered.class)).isEmpty();
+    }
+  }
+
+  /** A pause that each press began anew would never end for whoever treads steadily. */
+  @Nested
+  class ASteadyPedal {
+    @ParameterizedTest
+    @ValueSource(longs = {500, 550, 690})
+    void passes_cards_and_goes_on_to_the_work_behind_them(long millis) {
+      bench.pass(Duration.ofSeconds(5)).pressEvery(millis, 60, "page-down");
+      assertThat(bench.entered(Fact.CautionSeen.class)).hasSizeGreaterThan(4);
+      assertThat(bench.at().number()).isGreaterThan(1);
+    }
+
+    @Test
+    void goes_from_a_batch_to_the_next_step_once_no_burst_of_counts_lasts_so_long() {
+      bench.goTo("cut-blanks").type("8").press("space");
+      bench.goTo("anneal-blanks").together();
+      bench.pass(Duration.ofSeconds(5)).pressEvery(550, 1, "page-down");
+      StepId step = bench.at().step().id();
+      int entered = bench.entered(Fact.class).size();
+      bench.pressEvery(550, 9, "page-down");
+      assertThat(bench.at().step().id()).isEqualTo(step);
+      assertThat(bench.entered(Fact.class)).hasSize(entered);
+      bench.pressEvery(550, 4, "page-down");
+      assertThat(bench.entered(Fact.class)).hasSizeGreaterThan(entered);
+    }
+
+    @Test
+    void answers_what_is_asked_of_a_number_after_it_stood() {
+      bench.goTo("cut-blanks").type("999").pressEvery(900, 1, "space").pressEvery(550, 10, "space");
+      assertThat(bench.pile("link").alive()).isEqualTo(999);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {40, 100, 200})
+    void that_bounces_passes_one_card(long millis) {
+      bench.pass(Duration.ofSeconds(5)).pressEvery(millis, 60, "page-down");
+      assertThat(bench.entered(Fact.CautionSeen.class)).hasSize(1);
+    }
+
+    @Test
+    void says_of_no_flame_that_it_is_out_before_that_was_asked_for_five_seconds() {
+      toSolder(9).press("space", "space").goTo("look-over");
+      assertThat(BenchPlace.commonAct(bench.model(), bench.at())).isEqualTo(Act.SHUT_FIRST);
+      bench.pressEvery(900, 1, "page-down").pressEvery(500, 9, "page-down");
+      assertThat(bench.model().held().place()).isEqualTo(PlaceId.HOT_WORK);
+      assertThat(bench.model().hotWork().open()).isTrue();
+      bench.pressEvery(550, 2, "page-down");
+      assertThat(bench.model().hotWork().open()).isFalse();
     }
   }
 

@@ -130,6 +130,15 @@ class OnPastWaitTest {
   }
 
   @Test
+  void what_was_looked_at_is_said_where_it_lies_and_elsewhere_one_is_told_the_way() {
+    Bencher demo = Bencher.withTheDemo().press("enter").goTo("pickle-wire").press("space");
+    demo.goTo("cut-blanks").pass(Duration.ofMinutes(9)).press("d");
+    assertThat(demo.notice()).endsWith("First to the wait that is over: space goes there.");
+    demo.press("space", "d");
+    assertThat(demo.model().due()).isEmpty();
+  }
+
+  @Test
   void a_timers_key_that_lights_says_so() {
     Bencher demo = Bencher.withTheDemo().press("enter").toSolder(6);
     demo.press("!", "space").goTo("anneal-blanks");

@@ -91,8 +91,15 @@ class HotWorkOracleTest {
         machines.forEach(HotWorkMachine::look);
       }
       HotWorkMachine machine = machines.get(chance.nextInt(2));
+      Optional<String> closed = workInClosed(machine);
       way.add(oneMore(machine, oracle));
       CAME.add(way.get(way.size() - 1));
+      Optional<String> still = workInClosed(machine);
+      if (closed.isPresent() && still.isPresent()) {
+        assertThat(still)
+            .as("work in a closed job, seed %d, %s", seed, tail(way))
+            .isEqualTo(closed);
+      }
       time.pass(11);
       machines.forEach(HotWorkMachine::look);
       for (HotWorkMachine each : machines) {
@@ -104,6 +111,26 @@ class HotWorkOracleTest {
     }
     assertThat(oracle.pressed).extracting(HotWorkOracle.Pressed::what).contains('l', 'h', 's');
     machines.forEach(HotWorkMachine::kill);
+  }
+
+  /** What was worked in the job on the bench, if it is closed; of another job nothing is told. */
+  private static Optional<String> workInClosed(HotWorkMachine machine) {
+    return machine
+        .model
+        .job()
+        .filter(job -> job.state().course().closed() && job.slug().equals(JOBS.get(0)))
+        .map(
+            job ->
+                job.entries().stream()
+                    .filter(
+                        entry ->
+                            entry.fact() instanceof Fact.PiecesThrough
+                                || entry.fact() instanceof Fact.PiecesScrapped
+                                || entry.fact() instanceof Fact.WireCut
+                                || entry.fact() instanceof Fact.TimerStarted
+                                || entry.fact() instanceof Fact.StepDone)
+                    .map(entry -> entry.id().toString())
+                    .collect(Collectors.joining(" ")));
   }
 
   private HotWorkMachine machine(String device) {

@@ -51,6 +51,10 @@ class LessonBookUndoTest extends StudentBench {
       assertThat(learner().signed()).isEmpty();
       press("z", "z");
       assertThat(learner().signed()).extracting(mark -> mark.fact().teacher()).contains("EK", "JB");
+      assertThat(book().subList(entries, book().size()))
+          .extracting(Entry::person)
+          .as("whose mark it is, takes it back and brings it back")
+          .containsExactly("JB", "EK", "EK", "JB");
       press("z");
       assertThat(model.notice().text()).isEqualTo("Nothing was undone here.");
       press("u", "u", "u");

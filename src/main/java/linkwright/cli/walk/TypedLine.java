@@ -61,7 +61,7 @@ final class TypedLine {
     }
     Optional<Integer> number = Count.inDigits(line, 4);
     if (number.isPresent()) {
-      bench.number(number.get());
+      bench.number(number.get(), line.length() > 1 && line.startsWith("0"));
       return true;
     }
     Optional<Act> called = new WalkPage(coach.model()).called(line);

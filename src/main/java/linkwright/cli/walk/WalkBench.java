@@ -89,9 +89,10 @@ final class WalkBench {
     digits.codePoints().forEach(digit -> coach.press(Key.of(Character.toString(digit))));
   }
 
-  void number(int number) {
+  /** A number was typed; padded: with a nought before it, so that it is none of the answers. */
+  void number(int number, boolean padded) {
     WalkPage page = new WalkPage(coach.model());
-    if (page.asksStudent() && !coach.failing() && !page.answers(number)) {
+    if (page.asksStudent() && !coach.failing() && (padded || !page.answers(number))) {
       lines.say(AskedLine.FIRST);
     } else if (page.asks() && !coach.failing() && coach.place() != PlaceId.BENCH) {
       coach.press(Key.of(number < 10 ? Integer.toString(number) : "0"));

@@ -51,6 +51,11 @@ public final class BenchAnswers {
         .orElseGet(() -> Turn.to(model));
   }
 
+  /** The same, told that the job is closed and how it is opened again. */
+  public static Model reopenFirst(Model model) {
+    return BenchSitting.reopenFirst(model);
+  }
+
   /** Whether nobody is at the bench. */
   public static boolean away(Model model) {
     return BenchSitting.away(model);

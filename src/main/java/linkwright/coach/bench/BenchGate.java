@@ -16,6 +16,9 @@ import linkwright.standing.StillToDo;
 
 /** How steps open: the next is where work waits, and its cautions are seen first. */
 final class BenchGate {
+  /** What is said of the common key at the last step, where it only tells what comes next. */
+  private static final String LAST = "weigh in comes next";
+
   private BenchGate() {}
 
   /** The caution to be seen before the open step can be worked on. */
@@ -203,29 +206,38 @@ final class BenchGate {
     Optional<String> behind = BenchWait.saysBehind(model, at);
     return behind
         .or(() -> BenchAgain.of(model, at).map(again -> "on with another batch"))
-        .or(() -> BenchPassing.waiting(model, at).map(BenchPassing::says));
+        .or(() -> BenchPassing.waiting(model, at).map(BenchPassing::says))
+        .or(
+            () ->
+                goneBackTo(model, at, at.step()).isPresent()
+                    ? Optional.of("back to more of it")
+                    : Optional.empty())
+        .or(() -> after(model, at).isPresent() ? Optional.empty() : Optional.of(LAST));
   }
 
   /** The next step, whatever is left behind. */
   static Turn next(Model model, AtBench at) {
-    List<Step> steps = at.routine().steps();
     Optional<Step> back = goneBackTo(model, at, at.step());
     if (back.isPresent()) {
       String until = at.step().detail().loop().orElseThrow().until();
       return open(
           model.told("Back to “" + back.get().title() + "”, until " + until + "."), back.get());
     }
-    // A step that only leads back is passed by where nothing is left to go back for.
-    int next = at.number();
-    while (next < steps.size()
-        && steps.get(next).detail().loop().isPresent()
-        && steps.get(next).stage().isEmpty()
-        && goneBackTo(model, at, steps.get(next)).isEmpty()) {
-      next++;
-    }
-    return next >= steps.size()
-        ? Turn.to(model.told("All done here. Next: weigh in ({do:to-weigh-in})."))
-        : open(model, steps.get(next));
+    return after(model, at)
+        .map(next -> open(model, next))
+        .orElseGet(() -> Turn.to(model.told("All done here. Next: weigh in ({do:to-weigh-in}).")));
+  }
+
+  /** The step after this one; one that only leads back is passed by where nothing waits for it. */
+  private static Optional<Step> after(Model model, AtBench at) {
+    return at.routine().steps().stream()
+        .skip(at.number())
+        .filter(
+            step ->
+                step.detail().loop().isEmpty()
+                    || !step.stage().isEmpty()
+                    || goneBackTo(model, at, step).isPresent())
+        .findFirst();
   }
 
   /** The step that a loop leads back to, while pieces wait there for what is to be reached. */

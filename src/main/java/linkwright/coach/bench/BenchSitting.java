@@ -25,12 +25,12 @@ final class BenchSitting {
     if (AtBench.of(there).isEmpty()) {
       return Turn.to(noRoutine(there));
     }
-    if (model.job().map(OpenJob::lookOnly).orElse(true)) {
+    if (closed(model) || model.job().map(OpenJob::lookOnly).orElse(true)) {
       return Turn.to(there);
     }
     Optional<Step> toward = BenchWait.toward(model);
     List<Fact> facts = new ArrayList<>();
-    if (away(model) && !closed(model)) {
+    if (away(model)) {
       if (toward.isEmpty() && BenchAway.toldFirst(model)) {
         return Turn.to(there);
       }
@@ -60,7 +60,7 @@ final class BenchSitting {
     if (screen.ask() instanceof BenchAsk.Why) {
       return Turn.to(model.with(BenchScreens.plain(screen)).told("Nothing was counted."));
     }
-    if (away(model) && closed(model)) {
+    if (closed(model)) {
       return Turn.to(reopenFirst(model));
     }
     if (away(model)) {
@@ -101,6 +101,7 @@ final class BenchSitting {
 
   /** Whether the bench was left, told or by a long silence, or no sitting was begun yet. */
   static boolean away(Model model) {
-    return model.job().map(job -> !job.state().times().sittingAt(model.now())).orElse(true);
+    return closed(model)
+        || model.job().map(job -> !job.state().times().sittingAt(model.now())).orElse(true);
   }
 }

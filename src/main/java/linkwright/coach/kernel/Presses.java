@@ -41,13 +41,23 @@ public record Presses(
     if (pause.isEmpty() || key.filter(pressed::equals).isEmpty()) {
       return false;
     }
-    Duration since = Duration.between(came, at);
     if (act.filter(last -> Pauses.leadsOn(last, meant)).isPresent()) {
       // What it does changed under her hand: a burst is over before it goes on with other work.
-      return since.compareTo(Pauses.UNREAD) < 0;
+      return unread(pressed, at);
     }
-    return since.compareTo(Pauses.BOUNCE) < 0
+    return Duration.between(came, at).compareTo(Pauses.bounce(meant)) < 0
         || Duration.between(counted, at).compareTo(pause.get()) < 0;
+  }
+
+  /** Whether nobody could have read yet what that key led to. */
+  public boolean unread(Key again, Instant at) {
+    return key.filter(again::equals).isPresent()
+        && Pauses.sameBurst(Duration.between(came, at), Duration.between(counted, at));
+  }
+
+  /** The press came before what it answers could be read; the next of that key comes after it. */
+  public Presses refused(Key pressed, Act meant, Instant at) {
+    return key.filter(pressed::equals).isPresent() ? passedOver(at) : counted(pressed, meant, at);
   }
 
   /** The press came and counted. */

@@ -12,6 +12,12 @@ public final class Pauses {
   /** Sooner than this nobody has read what the press would end. */
   public static final Duration UNREAD = Duration.ofMillis(700);
 
+  /** Quicker than this nobody presses twice to end something twice: it bounces, or is held. */
+  private static final Duration BY_HAND = Duration.ofMillis(300);
+
+  /** No burst of counts goes on so long behind the last piece: ten at two a second. */
+  private static final Duration BURST = Duration.ofSeconds(5);
+
   /** What ends a step, a question, a card or a wait. */
   private static final Set<Act> ENDS =
       Set.of(
@@ -97,6 +103,23 @@ public final class Pauses {
    */
   public static boolean leadsOn(Act last, Act now) {
     return last != now && now != Act.HELD_REDO && (ENDS.contains(last) || ENDS.contains(now));
+  }
+
+  /**
+   * Whether a press that would end something belongs to the ones before it. A burst is over after a
+   * look; whoever treads steadily and takes none has what came up before her for five seconds.
+   *
+   * @param last since the last press, whether it counted or not
+   * @param counted since the last press that counted
+   */
+  public static boolean sameBurst(Duration last, Duration counted) {
+    return last.compareTo(BY_HAND) < 0
+        || (last.compareTo(UNREAD) < 0 && counted.compareTo(BURST) < 0);
+  }
+
+  /** How soon after the last press, counted or not, one for that act is a bounce. */
+  public static Duration bounce(Act act) {
+    return ENDS.contains(act) ? BY_HAND : BOUNCE;
   }
 
   /** How long that is after an act; empty where a bounce does no harm. */

@@ -89,8 +89,8 @@ public final class SayingPlace implements Place {
   private static String head(Model model, Learner.QuestionPut asking) {
     return model.learning().name()
         + (asking.item().endsWith("/order")
-            ? " says how steps follow before the first is shown."
-            : " says it before it is shown.");
+            ? " says how steps follow: press its number."
+            : " says it first: press its number.");
   }
 
   private static List<Part> told(Model model) {

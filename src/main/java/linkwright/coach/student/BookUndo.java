@@ -37,7 +37,10 @@ final class BookUndo {
         new Effect.KeepOfStudent(id, by, List.of(strike)));
   }
 
-  /** Brings back what was taken back last, if that was today and nothing was entered since. */
+  /**
+   * Brings back what was taken back last, if that was today and nothing was entered since; by
+   * whoever took it back: a mark is its teacher's.
+   */
   static Turn bringBack(Model model, String title) {
     Optional<Learner> learner = model.learning().student();
     Optional<Learner.Entered> last =
@@ -49,7 +52,8 @@ final class BookUndo {
     Fact back = new Fact.Struck(last.get().entry(), Strikes.BROUGHT_BACK);
     return Turn.with(
         model.told("What was taken back stands again in " + title + "."),
-        new Effect.KeepOfStudent(id, id, List.of(back)));
+        new Effect.KeepOfStudent(
+            id, last.get().by().isEmpty() ? id : last.get().by(), List.of(back)));
   }
 
   private static String words(Fact fact) {
