@@ -73,6 +73,11 @@ public record Reference(
     return find("clasp", idOrName, clasps, clasp -> List.of(clasp.id(), clasp.name()));
   }
 
+  /** The same for who asks only whether there is one, and needs no sentence. */
+  public Optional<Clasp> knownClasp(String idOrName) {
+    return known(idOrName, clasps, clasp -> List.of(clasp.id(), clasp.name()));
+  }
+
   /** The tool of that name or other name; otherwise a sentence with the nearest known. */
   public Read<Tool> tool(String name) {
     return find("tool", name, tools, tool -> names(tool.name(), tool.name(), tool.alsoCalled()));
