@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import linkwright.quantity.Nearest;
 import linkwright.quantity.Read;
 
@@ -34,6 +35,7 @@ public record Reference(
     List<Picture> pictures,
     List<Tool> tools) {
   private static final Pattern GAPS = Pattern.compile("[\\s_-]+");
+  private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{N}]+");
 
   /** Copies the lists. */
   public Reference {
@@ -118,6 +120,15 @@ public record Reference(
     if (found.isPresent()) {
       return Read.good(found.get());
     }
+    List<T> several = all.stream().filter(one -> holds(names.apply(one), wanted)).toList();
+    if (several.size() > 1) {
+      return Read.bad(
+          "“"
+              + wanted.strip()
+              + "” may be any of these: "
+              + shown(several, names)
+              + ". Say which.");
+    }
     List<String> known = all.stream().flatMap(one -> names.apply(one).stream()).toList();
     Optional<String> nearest = Nearest.of(wanted, known);
     String hint =
@@ -125,6 +136,15 @@ public record Reference(
             .map(name -> " Did you mean " + name + "?")
             .orElseGet(() -> known.isEmpty() ? "" : " Known: " + shown(all, names) + ".");
     return Read.bad("“" + wanted.strip() + "” is not a known " + kind + "." + hint);
+  }
+
+  /** Whether all words of what is wanted are words of its names. */
+  private static boolean holds(List<String> names, String wanted) {
+    List<String> words = List.of(OTHER.split(plain(wanted), -1));
+    return names.stream()
+        .flatMap(name -> OTHER.splitAsStream(plain(name)))
+        .collect(Collectors.toSet())
+        .containsAll(words);
   }
 
   /** What one may choose from, each by its name; the id, which may be typed too, after it. */
