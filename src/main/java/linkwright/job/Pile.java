@@ -258,7 +258,7 @@ public record Pile(
     if (key.equals(Stage.NONE) || add == 0) {
       return counts;
     }
-    Map<K, Integer> sum = Sums.plus(counts, key, add, Integer::sum);
+    Map<K, Integer> sum = MapSums.plus(counts, key, add, Integer::sum);
     if (sum.get(key) != 0) {
       return sum;
     }

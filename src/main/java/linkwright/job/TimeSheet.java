@@ -116,7 +116,7 @@ public record TimeSheet(
     double spent = idle ? 0 : sinceSeen(at);
     Map<StepId, Double> seconds = secondsByStep;
     if (spent > 0) {
-      seconds = Sums.plus(secondsByStep, step, spent, Double::sum);
+      seconds = MapSums.plus(secondsByStep, step, spent, Double::sum);
     }
     return new TimeSheet(seconds, throughByStep, timesByStep, step, Optional.of(latest(at)), desk);
   }
@@ -142,6 +142,6 @@ public record TimeSheet(
   }
 
   private static Map<StepId, Integer> plus(Map<StepId, Integer> counts, StepId key, int add) {
-    return Sums.plus(counts, key, add, Integer::sum);
+    return MapSums.plus(counts, key, add, Integer::sum);
   }
 }

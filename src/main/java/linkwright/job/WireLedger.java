@@ -115,6 +115,6 @@ public record WireLedger(
 
   private static Map<PieceKind, Double> plus(
       Map<PieceKind, Double> sums, PieceKind key, double add) {
-    return Sums.plus(sums, key, add, Double::sum);
+    return MapSums.plus(sums, key, add, Double::sum);
   }
 }

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.function.BinaryOperator;
 
 /** What comes to a sum in an unchangeable map of sums. */
-final class Sums {
-  private Sums() {}
+final class MapSums {
+  private MapSums() {}
 
   /** The same with so much more of one; an order it never has. */
   static <K, V> Map<K, V> plus(Map<K, V> sums, K key, V more, BinaryOperator<V> and) {
