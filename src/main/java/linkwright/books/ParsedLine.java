@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.books.facts.EntryTime;
 
 /**
  * A line of a book as it was taken apart.
