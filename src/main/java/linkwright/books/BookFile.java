@@ -39,7 +39,7 @@ public final class BookFile implements Closeable {
   private int lineCount;
   private final LastShown shown;
   private BookReading reading;
-  private Set<BookReading.Name> names;
+  private Set<BookReading.Name> names = Set.of();
   private final Map<String, String> lastChecks;
   private boolean secondFormat;
   private boolean changedElsewhere;
@@ -54,15 +54,22 @@ public final class BookFile implements Closeable {
     this.rows = scan.rows();
     this.lineCount = scan.lines();
     this.secondFormat = secondFormat;
-    this.shown = LastShown.of(path);
-    this.lastChecks = Continuity.lastChecks(scan.rows());
+    this.shown = opened.shown();
+    this.lastChecks = writer.isPresent() ? Continuity.lastChecks(scan.rows()) : new HashMap<>();
     // What was shown and is gone leaves a gap that every later reading sees.
     shown
         .of(device)
         .filter(last -> last.number() > highest())
         .ifPresent(last -> lastChecks.put(device, last.check()));
     this.reading = BookReading.of(path.toString(), rows);
-    this.names = reading.names();
+  }
+
+  /** The names of the entries in use; who only reads them asks for none. */
+  private Set<BookReading.Name> names() {
+    if (names.isEmpty()) {
+      names = reading.names();
+    }
+    return names;
   }
 
   /**
@@ -191,7 +198,7 @@ public final class BookFile implements Closeable {
         path.toString(),
         rows.stream()
             .filter(
-                row -> row.entry().map(BookReading.Name::of).filter(names::contains).isPresent())
+                row -> row.entry().map(BookReading.Name::of).filter(names()::contains).isPresent())
             .toList());
   }
 
@@ -295,7 +302,7 @@ public final class BookFile implements Closeable {
     Set<BookReading.Name> fresh = new HashSet<>();
     for (BookLine line : added) {
       BookReading.Name name = BookReading.Name.of(line);
-      if (names.contains(name) || !fresh.add(name)) {
+      if (names().contains(name) || !fresh.add(name)) {
         throw new IllegalArgumentException(
             "entry " + line.number() + " of " + line.device() + " is in the book already");
       }

@@ -31,12 +31,14 @@ import linkwright.text.Slug;
  * @param lock held while the book is written
  * @param writer the end of the file, if it may be written
  * @param whyReadOnly a sentence, if it may not
+ * @param shown what was remembered as shown when it was opened
  * @param problems what was met on opening
  */
 record BookOpening(
     Optional<BookLock> lock,
     Optional<BookWriter> writer,
     Optional<String> whyReadOnly,
+    LastShown shown,
     List<Problem> problems) {
   /** Far beyond any job: a file that long is not a book, and reading it would fill the memory. */
   private static final long LONGEST_BYTES = 256L << 20;
@@ -213,13 +215,14 @@ record BookOpening(
     if (scan.wholeBytes() < bytes.length) {
       problems.add(torn(path, bytes, scan, "It is not used, and left as it is for now."));
     }
-    problems.addAll(LastShown.of(path).problems(path.toString(), scan.rows(), scan.lines()));
+    LastShown shown = LastShown.of(path);
+    problems.addAll(shown.problems(path.toString(), scan.rows(), scan.lines()));
     return new BookFile(
         path,
         device,
         scan,
         BookMarks.format(bytes) >= BookText.FORMAT,
-        new BookOpening(Optional.empty(), Optional.empty(), Optional.of(reason), problems));
+        new BookOpening(Optional.empty(), Optional.empty(), Optional.of(reason), shown, problems));
   }
 
   private static Read<byte[]> read(Path path) {
@@ -307,7 +310,7 @@ record BookOpening(
                 scan,
                 BookMarks.format(bytes) >= BookText.FORMAT,
                 new BookOpening(
-                    Optional.of(lock), Optional.of(writer), Optional.empty(), problems)));
+                    Optional.of(lock), Optional.of(writer), Optional.empty(), shown, problems)));
       } finally {
         if (!ready) {
           writer.close();

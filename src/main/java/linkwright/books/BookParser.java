@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import linkwright.files.yaml.YamlScalar;
 
 /**
@@ -12,17 +13,33 @@ import linkwright.files.yaml.YamlScalar;
  * does not know it leaves to {@link YamlLine}: it never guesses.
  */
 final class BookParser {
+  private static final char DELETE = 0x7F;
+
   private static final class Unfamiliar extends Exception {
     Unfamiliar() {
       super("not the shape that Linkwright writes", null, false, false);
     }
   }
 
+  /** Words that every line has. */
+  private static final Set<String> OWN = Set.copyOf(BookText.OWN_KEYS);
+
   private final String text;
   private int at;
 
   private BookParser(String text) {
     this.text = text;
+  }
+
+  /** The fields of such a mapping that stands alone, or empty if the shape is not our own. */
+  static Optional<Map<String, Object>> fields(String mapping) {
+    BookParser parser = new BookParser(mapping);
+    try {
+      Map<String, Object> fields = parser.map(1);
+      return parser.at == mapping.length() ? Optional.of(fields) : Optional.empty();
+    } catch (Unfamiliar unfamiliar) {
+      return Optional.empty();
+    }
   }
 
   /** The entry on a line without its check, or empty if the shape is not our own. */
@@ -122,7 +139,7 @@ final class BookParser {
     try {
       if (decimal) {
         double value = Double.parseDouble(digits);
-        if (!YamlScalar.decimal(value).equals(digits)) {
+        if (!isSimple(digits) && !YamlScalar.decimal(value).equals(digits)) {
           throw new Unfamiliar();
         }
         return value;
@@ -137,13 +154,25 @@ final class BookParser {
     }
   }
 
+  /** A figure, a point and one figure more at least: any YAML reader takes it for what it is. */
+  private static boolean isSimple(String digits) {
+    int point = digits.indexOf('.');
+    int first = digits.charAt(0) == '-' ? 1 : 0;
+    boolean simple = point > first && point < digits.length() - 1;
+    simple &= digits.charAt(first) != '0' || point == first + 1;
+    for (int i = first; i < digits.length() && simple; i++) {
+      simple = i == point || (digits.charAt(i) >= '0' && digits.charAt(i) <= '9');
+    }
+    return simple;
+  }
+
   private String plain() throws Unfamiliar {
     int from = at;
-    while (at < text.length() && text.charAt(at) != ':' && !ends(at)) {
+    while (!ends(at) && text.charAt(at) != ':') {
       at++;
     }
     String word = text.substring(from, at);
-    if (!word.equals("n") && !YamlScalar.isPlain(word)) {
+    if (!OWN.contains(word) && !YamlScalar.isPlain(word)) {
       throw new Unfamiliar();
     }
     return word;
@@ -171,7 +200,8 @@ final class BookParser {
 
   /** What is written escaped never stands as it is; some of it no YAML reader takes. */
   private static void requireOwn(char c) throws Unfamiliar {
-    if (YamlScalar.mustEscape(c) && !Character.isSurrogate(c)) {
+    boolean ordinary = c >= ' ' && c < DELETE;
+    if (!ordinary && YamlScalar.mustEscape(c) && !Character.isSurrogate(c)) {
       throw new Unfamiliar();
     }
   }

@@ -22,9 +22,11 @@ import linkwright.quantity.Problem;
  *
  * @param lines the entries in use, in the order of the file
  * @param suspects the lines that are kept but not used
- * @param problems what to tell the user, located
+ * @param file what the book is called in problems
+ * @param rows the lines as they stand
  */
-record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> problems) {
+record BookReading(
+    List<BookLine> lines, List<Suspect> suspects, String file, List<ScannedLine> rows) {
   /** The kind of an entry that accepts a line whose check fails. */
   static final String ACCEPTED = "line-accepted";
 
@@ -35,7 +37,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
   BookReading with(List<BookLine> added) {
     List<BookLine> more = new ArrayList<>(lines);
     more.addAll(added);
-    return new BookReading(more, suspects, problems);
+    return new BookReading(more, suspects, file, rows);
   }
 
   /** The names of the entries in use; the caller's own to add to. */
@@ -55,34 +57,57 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
   BookReading {
     lines = List.copyOf(lines);
     suspects = List.copyOf(suspects);
-    problems = List.copyOf(problems);
+    rows = List.copyOf(rows);
   }
 
   static BookReading of(String file, List<ScannedLine> rows) {
     Set<String> accepted = acceptedChecks(rows);
     List<ScannedLine> used = new ArrayList<>(rows.size());
     List<Suspect> suspects = new ArrayList<>();
-    FirstProblems problems = new FirstProblems();
     for (ScannedLine row : rows) {
-      boolean readable = row.entry().isPresent();
-      if (!readable || !(row.sound() || accepted.contains(row.check()))) {
-        problems.add(() -> readable ? changed(file, row) : unreadable(file, row));
-        suspects.add(new Suspect(row.line(), row.check(), row.text(), row.entry()));
-      } else {
+      if (isUsed(row, accepted)) {
         used.add(row);
-        unusable(row).ifPresent(why -> problems.add(() -> idle(file, row, why)));
+      } else {
+        suspects.add(new Suspect(row.line(), row.check(), row.text(), row.entry()));
       }
     }
-    List<BookLine> lines = once(file, used, problems);
+    List<BookLine> lines = once(used, (row, before, same) -> {});
+    return new BookReading(inOrder(lines), suspects, file, rows);
+  }
+
+  /** What to tell the user, located; looked for only here, for most who read a book never ask. */
+  List<Problem> problems() {
+    Set<String> accepted = acceptedChecks(rows);
+    List<ScannedLine> used = new ArrayList<>(rows.size());
+    FirstProblems problems = new FirstProblems();
+    for (ScannedLine row : rows) {
+      if (isUsed(row, accepted)) {
+        used.add(row);
+        unusable(row).ifPresent(why -> problems.add(() -> idle(file, row, why)));
+      } else {
+        boolean readable = row.entry().isPresent();
+        problems.add(() -> readable ? changed(file, row) : unreadable(file, row));
+      }
+    }
+    once(used, (row, before, same) -> problems.add(() -> twice(file, row, before.line(), same)));
     Continuity.gaps(file, rows).forEach(gap -> problems.add(gap.told()));
-    return new BookReading(inOrder(lines), suspects, problems.of(file));
+    return problems.of(file);
+  }
+
+  private static boolean isUsed(ScannedLine row, Set<String> accepted) {
+    return row.entry().isPresent() && (row.sound() || accepted.contains(row.check()));
+  }
+
+  /** Who is told of an entry that stands a second time. */
+  private interface Twice {
+    void told(ScannedLine row, ScannedLine before, boolean same);
   }
 
   /**
    * Every entry once. Two entries of one name are both used: two machines that were called alike
    * made them. The second goes by a device of its own, so that what names the first still does.
    */
-  private static List<BookLine> once(String file, List<ScannedLine> rows, FirstProblems problems) {
+  private static List<BookLine> once(List<ScannedLine> rows, Twice twice) {
     List<BookLine> lines = new ArrayList<>(rows.size());
     Map<Name, ScannedLine> first = new HashMap<>();
     Map<Name, List<BookLine>> others = new HashMap<>();
@@ -96,7 +121,7 @@ record BookReading(List<BookLine> lines, List<Suspect> suspects, List<Problem> p
       }
       List<BookLine> more = others.computeIfAbsent(name, any -> new ArrayList<>());
       boolean same = line.equals(before.entry().orElseThrow()) || more.contains(line);
-      problems.add(() -> twice(file, row, before.line(), same));
+      twice.told(row, before, same);
       if (!same) {
         more.add(line);
         lines.add(line.madeBy(line.device() + "~" + (more.size() + 1)));

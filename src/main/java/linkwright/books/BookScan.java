@@ -55,6 +55,7 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
   /** In shorter books sharing out costs more than it saves. */
   private static final int MANY_LINES = 2000;
 
+  private static final char REPLACED = '\uFFFD';
   private static final byte[] MARK = BookText.CHECK_MARK.getBytes(StandardCharsets.UTF_8);
   private static final int CHECK_LENGTH = MARK.length + CHECK_DIGITS;
   private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
@@ -127,8 +128,8 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
     int rest = sound > 0 ? sound : stretch.from();
     List<ForeignLines.Begun> rows = new ArrayList<>(1);
     if (sound > 0) {
-      String text = utf8(bytes, stretch.from(), sound - CHECK_LENGTH).orElse("");
-      rows.add(ForeignLines.begun(soundRow(bytes, stretch.line(), stretch.from(), sound), text));
+      ScannedLine row = soundRow(bytes, stretch.line(), stretch.from(), sound);
+      rows.add(ForeignLines.begun(row, withoutCheck(row.text(), bytes, stretch.from(), sound)));
     }
     if (rest < end && !isRemark(bytes, rest, end)) {
       String text = new String(bytes, rest, end - rest, StandardCharsets.UTF_8);
@@ -138,6 +139,14 @@ record BookScan(List<ScannedLine> rows, int wholeBytes, boolean endsOpen, int li
               new ScannedLine(stretch.line(), check, false, text, Optional.empty())));
     }
     return rows;
+  }
+
+  /** What stands before the check; empty where it is no UTF-8. */
+  private static String withoutCheck(String whole, byte[] bytes, int from, int end) {
+    // No replacement character came of it: so nothing in it was malformed.
+    return whole.indexOf(REPLACED) < 0
+        ? whole.substring(0, whole.length() - CHECK_LENGTH)
+        : utf8(bytes, from, end - CHECK_LENGTH).orElse("");
   }
 
   /** A line with a right check, before what it says is read. */

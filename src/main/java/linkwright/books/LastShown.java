@@ -37,6 +37,8 @@ final class LastShown {
   /** What the name of such a file ends in. */
   static final String ENDING = ".last";
 
+  private static final List<String> HEAD = List.of("format: 1", "last:");
+
   private final Path file;
   private final Map<String, Shown> byDevice;
 
@@ -49,7 +51,8 @@ final class LastShown {
   static LastShown of(Path book) {
     Path file = BookLock.beside(book, ENDING);
     Map<String, Shown> byDevice = new LinkedHashMap<>();
-    if (Files.isRegularFile(file)) {
+    if (Files.isRegularFile(file) && !asWritten(file, byDevice)) {
+      byDevice.clear();
       ProblemList unread = new ProblemList(file.toString());
       Home.read(file, new ArrayList<>())
           .flatMap(data -> YamlFields.ofFile(data.bytes(), "what is remembered", unread))
@@ -57,6 +60,33 @@ final class LastShown {
           .ifPresent(last -> read(last, byDevice));
     }
     return new LastShown(file, byDevice);
+  }
+
+  /** Reads it as it is written here; a whole YAML reader for each of many books takes long. */
+  private static boolean asWritten(Path file, Map<String, Shown> byDevice) {
+    List<String> lines;
+    try {
+      lines = Files.readAllLines(file);
+    } catch (IOException unread) {
+      return false;
+    }
+    boolean ours = lines.size() > HEAD.size() && lines.subList(0, HEAD.size()).equals(HEAD);
+    for (int i = HEAD.size(); i < lines.size() && ours; i++) {
+      Map<String, Object> one =
+          BookParser.fields("{" + lines.get(i).strip() + "}").orElse(Map.of());
+      ours = !one.isEmpty();
+      for (Map.Entry<String, Object> each : one.entrySet()) {
+        if (each.getValue() instanceof Map<?, ?> last
+            && last.get("n") instanceof Long number
+            && number == number.intValue()
+            && last.get("check") instanceof String check) {
+          byDevice.put(each.getKey(), new Shown(number.intValue(), check));
+        } else {
+          ours = false;
+        }
+      }
+    }
+    return ours;
   }
 
   private static void read(YamlFields last, Map<String, Shown> byDevice) {
@@ -73,7 +103,7 @@ final class LastShown {
   /** Remembers an entry of a device. What the disk refuses is not remembered, and no more. */
   void remember(String device, Shown shown) {
     byDevice.put(device, shown);
-    StringBuilder text = new StringBuilder("format: 1\nlast:\n");
+    StringBuilder text = new StringBuilder(String.join("\n", HEAD)).append('\n');
     byDevice.forEach(
         (each, last) -> {
           text.append("  ");

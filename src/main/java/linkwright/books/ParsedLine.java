@@ -2,9 +2,9 @@ package linkwright.books;
 
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.books.facts.EntryTime;
 
 /**
  * A line of a book as it was taken apart.
@@ -23,12 +23,12 @@ record ParsedLine(BookLine entry, String after, boolean linked) {
   private static final Instant LATEST = Instant.parse("9999-12-31T00:00:00Z");
 
   /**
-   * Takes an entry's own keys out of the fields; empty if one is missing or of the wrong kind. The
-   * first format had no persons, and its {@code by} was the device.
+   * Takes an entry's own keys out of the fields, which are its own from then on; empty if one is
+   * missing or of the wrong kind. The first format had no persons, and its {@code by} was the
+   * device.
    */
-  static Optional<ParsedLine> of(Map<String, Object> fields) {
-    Map<String, Object> rest = new LinkedHashMap<>(fields);
-    boolean linked = fields.containsKey(BookText.DEVICE);
+  static Optional<ParsedLine> of(Map<String, Object> rest) {
+    boolean linked = rest.containsKey(BookText.DEVICE);
     Object number = rest.remove("n");
     Object at = rest.remove("at");
     Object by = rest.remove("by");

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import linkwright.routine.PieceKind;
@@ -54,8 +55,8 @@ public record LinkSizes(Map<String, Pile> piles) {
 
   /** The same once a size is said: what there is till then is of none. */
   LinkSizes begun(Pile all, Map<String, Integer> said) {
-    boolean named = said.keySet().stream().anyMatch(size -> !size.isEmpty());
-    return piles.isEmpty() && named ? new LinkSizes(Map.of(UNSAID, all)) : this;
+    boolean named = piles.isEmpty() && !said.isEmpty() && !said.keySet().equals(Set.of(UNSAID));
+    return named ? new LinkSizes(Map.of(UNSAID, all)) : this;
   }
 
   /** The pile of a size; an empty one if there is none. */

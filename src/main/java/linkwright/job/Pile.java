@@ -27,6 +27,9 @@ public record Pile(
     Map<Stage, Integer> lost,
     Map<Stage, Again> again) {
 
+  /** Of a kind that the routine does not make. */
+  static final Pile NONE = empty(List.of());
+
   static Pile empty(List<Stage> stages) {
     return new Pile(
         List.copyOf(stages), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
@@ -36,6 +39,11 @@ public record Pile(
   public int waitingFor(Stage stage) {
     int at = stages.indexOf(stage);
     return at < 1 ? 0 : standing.getOrDefault(stages.get(at - 1), 0);
+  }
+
+  /** The first stage; none where there is none. */
+  Stage first() {
+    return stages.isEmpty() ? Stage.NONE : stages.get(0);
   }
 
   /** Pieces to be redone at a stage. */
@@ -250,10 +258,13 @@ public record Pile(
     if (key.equals(Stage.NONE) || add == 0) {
       return counts;
     }
-    Map<K, Integer> sum = new LinkedHashMap<>(counts);
-    sum.merge(key, add, Integer::sum);
-    sum.values().removeIf(count -> count == 0);
-    return Map.copyOf(sum);
+    Map<K, Integer> sum = MapSums.plus(counts, key, add, Integer::sum);
+    if (sum.get(key) != 0) {
+      return sum;
+    }
+    Map<K, Integer> left = new LinkedHashMap<>(sum);
+    left.remove(key);
+    return Map.copyOf(left);
   }
 
   private static int sum(Map<?, Integer> counts) {

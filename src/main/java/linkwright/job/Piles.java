@@ -36,7 +36,7 @@ public record Piles(
 
   /** The pile of that kind of piece; an empty one without stages for a kind the job has not. */
   public Pile of(PieceKind piece) {
-    return byPiece.getOrDefault(piece, Pile.empty(List.of()));
+    return byPiece.getOrDefault(piece, Pile.NONE);
   }
 
   /** The pile of that kind and size; of links of which no size was ever said, all. */
@@ -46,7 +46,7 @@ public record Piles(
 
   Piles after(Fact fact) {
     if (fact instanceof Fact.WireCut cut) {
-      Stage first = of(cut.piece()).stages().stream().findFirst().orElse(Stage.NONE);
+      Stage first = of(cut.piece()).first();
       return add(cut.piece(), LinkSizes.one(cut.size(), cut.count()), Pile::begun)
           .last(first, cut.size())
           .lessInHand(first, Map.of(cut.piece(), cut.count()));
@@ -318,6 +318,10 @@ public record Piles(
   }
 
   private static int sum(Map<String, Integer> counts) {
-    return counts.values().stream().mapToInt(Integer::intValue).sum();
+    int sum = 0;
+    for (int count : counts.values()) {
+      sum += count;
+    }
+    return sum;
   }
 }

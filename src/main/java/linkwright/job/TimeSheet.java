@@ -116,9 +116,7 @@ public record TimeSheet(
     double spent = idle ? 0 : sinceSeen(at);
     Map<StepId, Double> seconds = secondsByStep;
     if (spent > 0) {
-      seconds = new LinkedHashMap<>(secondsByStep);
-      seconds.merge(step, spent, Double::sum);
-      seconds = Map.copyOf(seconds);
+      seconds = MapSums.plus(secondsByStep, step, spent, Double::sum);
     }
     return new TimeSheet(seconds, throughByStep, timesByStep, step, Optional.of(latest(at)), desk);
   }
@@ -144,8 +142,6 @@ public record TimeSheet(
   }
 
   private static Map<StepId, Integer> plus(Map<StepId, Integer> counts, StepId key, int add) {
-    Map<StepId, Integer> sum = new LinkedHashMap<>(counts);
-    sum.merge(key, add, Integer::sum);
-    return Map.copyOf(sum);
+    return MapSums.plus(counts, key, add, Integer::sum);
   }
 }

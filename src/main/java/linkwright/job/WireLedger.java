@@ -1,7 +1,6 @@
 package linkwright.job;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import linkwright.routine.PieceKind;
@@ -116,8 +115,6 @@ public record WireLedger(
 
   private static Map<PieceKind, Double> plus(
       Map<PieceKind, Double> sums, PieceKind key, double add) {
-    Map<PieceKind, Double> sum = new LinkedHashMap<>(sums);
-    sum.merge(key, add, Double::sum);
-    return Map.copyOf(sum);
+    return MapSums.plus(sums, key, add, Double::sum);
   }
 }

@@ -50,7 +50,7 @@ public final class HeldFigures {
               put(held, metal.id() + SOLDER, SolderOfChain.densityGCm3(metal, reference));
             });
     text(texts, WishKeys.CLASP_LENGTH)
-        .flatMap(name -> reference.clasp(name).found())
+        .flatMap(reference::knownClasp)
         .ifPresent(
             clasp -> {
               put(held, clasp.id() + CLASP_LENGTH, clasp.insideLengthMm());

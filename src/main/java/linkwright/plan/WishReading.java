@@ -78,7 +78,7 @@ public record WishReading(Optional<ChainWish> wish, Map<String, String> troubles
                   Length::readSize,
                   "Give the finished length, clasp included, such as 45 cm or 18 in.")
               .map(Length::mm);
-      Optional<Clasp> named = reference.clasp(typed.text(WishKeys.CLASP_LENGTH)).found();
+      Optional<Clasp> named = reference.knownClasp(typed.text(WishKeys.CLASP_LENGTH));
       double clasp =
           named
               .map(known -> HeldFigures.claspMm(known, typed.texts()))

@@ -28,14 +28,14 @@ public sealed interface Read<T> {
     return new Bad<>(sentence);
   }
 
-  /** All the values, or all the sentences one after the other: everything is told at once. */
+  /** All the values, or all the sentences one after the other: everything is told at once, once. */
   static <T> Read<List<T>> all(List<Read<T>> parts) {
     List<T> values = new ArrayList<>();
     List<String> sentences = new ArrayList<>();
     for (Read<T> part : parts) {
       if (part instanceof Good<T> good) {
         values.add(good.value());
-      } else if (part instanceof Bad<T> bad) {
+      } else if (part instanceof Bad<T> bad && !sentences.contains(bad.sentence())) {
         sentences.add(bad.sentence());
       }
     }

@@ -37,6 +37,7 @@ public record Reference(
     List<Picture> pictures,
     List<Tool> tools) {
   private static final Pattern GAPS = Pattern.compile("[\\s_-]+");
+  private static final Pattern OTHER = Pattern.compile("[^\\p{L}\\p{N}]+");
 
   /** Copies the lists. */
   public Reference {
@@ -74,6 +75,11 @@ public record Reference(
   /** The clasp of that id or name; otherwise a sentence with the nearest known. */
   public Read<Clasp> clasp(String idOrName) {
     return find("clasp", idOrName, clasps, clasp -> List.of(clasp.id(), clasp.name()));
+  }
+
+  /** The same for who asks only whether there is one, and needs no sentence. */
+  public Optional<Clasp> knownClasp(String idOrName) {
+    return known(idOrName, clasps, clasp -> List.of(clasp.id(), clasp.name()));
   }
 
   /** The tool of that name or other name; otherwise a sentence with the nearest known. */
@@ -130,6 +136,15 @@ public record Reference(
     if (found.isPresent()) {
       return Read.good(found.get());
     }
+    List<T> several = all.stream().filter(one -> holds(names.apply(one), wanted)).toList();
+    if (several.size() > 1) {
+      return Read.bad(
+          "“"
+              + wanted.strip()
+              + "” may be any of these: "
+              + shown(several, names)
+              + ". Say which.");
+    }
     List<String> known = all.stream().flatMap(one -> names.apply(one).stream()).toList();
     Optional<String> nearest = Nearest.of(wanted, known);
     String hint =
@@ -137,6 +152,15 @@ public record Reference(
             .map(name -> " Did you mean " + name + "?")
             .orElseGet(() -> known.isEmpty() ? "" : " Known: " + shown(all, names) + ".");
     return Read.bad("“" + wanted.strip() + "” is not a known " + kind + "." + hint);
+  }
+
+  /** Whether all words of what is wanted are words of its names. */
+  private static boolean holds(List<String> names, String wanted) {
+    List<String> words = List.of(OTHER.split(plain(wanted), -1));
+    return names.stream()
+        .flatMap(name -> OTHER.splitAsStream(plain(name)))
+        .collect(Collectors.toSet())
+        .containsAll(words);
   }
 
   /** What one may choose from, each by its name; the id, which may be typed too, after it. */

@@ -38,6 +38,17 @@ public record PieceKind(String id) {
     return word(2);
   }
 
+  // A record's own are slow in Java's quick compiler, and each entry of a book asks them often.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PieceKind same && id.equals(same.id);
+  }
+
+  @Override
+  public int hashCode() {
+    return id.hashCode();
+  }
+
   /** The word for it, as it is shown. */
   @Override
   public String toString() {

@@ -20,6 +20,17 @@ public record StepId(String word) {
     return word.isEmpty();
   }
 
+  // A record's own are slow in Java's quick compiler, and each entry of a book asks them often.
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof StepId same && word.equals(same.word);
+  }
+
+  @Override
+  public int hashCode() {
+    return word.hashCode();
+  }
+
   /** The word for it, as it is shown. */
   @Override
   public String toString() {

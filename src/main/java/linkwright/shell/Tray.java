@@ -323,9 +323,12 @@ final class Tray {
     if (!opened) {
       remembered.remember(book.path(), came, handbook);
     }
+    // What nobody will ask for is not kept: hundreds of books fill the memory.
     return new Looked(
         slug,
-        Optional.of(new Opened(entries, TrayWords.named(slug, entries, state))),
+        opened
+            ? Optional.of(new Opened(entries, TrayWords.named(slug, entries, state)))
+            : Optional.empty(),
         Optional.of(came));
   }
 

@@ -79,10 +79,26 @@ class JoblessDraftsTest {
     assertThat(bench.press("s").shown()).contains("march").contains("9.0 g");
     assertThat(bench.press("esc", "d").shown()).contains("april");
     bench.press("esc", "a");
-    assertThat(bench.shown()).contains("typed, not entered: a stocktaking, a lot drawn down");
+    assertThat(bench.shown())
+        .contains("typed, not entered: a stocktaking (march), a stocktaking (strip)")
+        .contains("drawn down; ctrl-x throws away, one by one");
     bench.press("d", "s", "ctrl-x", "down");
     assertThat(bench.press("s").shown()).contains("7.5 g");
     assertThat(bench.press("esc", "up", "s").shown()).doesNotContain("9.0 g");
+  }
+
+  /** All lots that were being counted went at one press. */
+  @Test
+  void of_what_is_typed_of_several_lots_the_first_that_is_told_is_thrown_away() {
+    Apprentice bench = DrawerPlaceTest.withLots(Apprentice.atTheTray()).press("d", "s");
+    bench.type("9.0 g").press("esc", "down", "s").type("7.5 g").press("esc", "a");
+    assertThat(bench.shown())
+        .contains("typed, not entered: a stocktaking (march), a stocktaking (strip); ctrl-x");
+    assertThat(bench.press("ctrl-x").told())
+        .isEqualTo("Thrown away: what was typed of a stocktaking (march).");
+    assertThat(bench.shown()).contains("typed, not entered: a stocktaking; ctrl-x");
+    assertThat(bench.press("d", "s").shown()).contains("march").doesNotContain("9.0 g");
+    assertThat(bench.press("esc", "down", "s").shown()).contains("strip").contains("7.5 g");
   }
 
   @Test

@@ -65,11 +65,21 @@ class ReferenceTest {
     }
 
     @Test
+    void ofWordsThatSeveralHaveNamesThoseAndAsksWhich() {
+      assertThat(REFERENCE.solder("Silver").problem().orElseThrow())
+          .startsWith("“Silver” may be any of these: ")
+          .contains("easy silver; hard silver; medium silver")
+          .doesNotContain("gold")
+          .endsWith(". Say which.");
+    }
+
+    @Test
     void tellsAllThatAreKnownWhenNoneIsNear() {
       assertThat(REFERENCE.metal("unobtainium"))
           .isEqualTo(
               Read.bad(
-                  "“unobtainium” is not a known metal. Known: Sterling silver (sterling); Copper."));
+                  "“unobtainium” is not a known metal. Known: Sterling silver (sterling);"
+                      + " Copper."));
     }
 
     @Test

@@ -186,6 +186,13 @@ class WireSectionTest {
                       + " thickness, as in half-round 2 mm x 1 mm."));
       assertThat(WireSection.read(Section.HALF_ROUND, "2 mm x 1.01 mm").isGood()).isFalse();
     }
+
+    /** The same was told of each side. */
+    @Test
+    void tellsWhatIsWrongWithBothSidesOnce() {
+      String told = WireSection.read(Section.HALF_ROUND, "12 ga x 16 ga").problem().orElseThrow();
+      assertThat(told.split("“ga” is not a unit", -1)).as(told).hasSize(2);
+    }
   }
 
   @Nested

@@ -49,7 +49,9 @@ public final class FactCodecs {
    * written by a newer version; so is one whose fields do not make its kind, see {@link #wrong}.
    */
   public static Fact fact(String kind, Map<String, Object> fields) {
-    return read(kind, fields).orElse(new Fact.Unread(kind, fields));
+    return read(kind, fields) instanceof Read.Good<Fact> good
+        ? good.value()
+        : new Fact.Unread(kind, fields);
   }
 
   /** What is wrong with the fields of a kind that is known, a sentence; empty if nothing is. */

@@ -116,7 +116,9 @@ final class FactIn {
 
   /** One of a few words; the first of them if the field is absent and may be. */
   <E> E word(String name, Words<E> words, boolean mayBeAbsent) {
-    asked.put(name, new FieldShape(Sort.WORD, !mayBeAbsent, words.all(), Map.of()));
+    if (shapeOnly) {
+      asked.put(name, new FieldShape(Sort.WORD, !mayBeAbsent, words.all(), Map.of()));
+    }
     Optional<Object> raw = mayBeAbsent ? found(name) : needed(name);
     if (raw.isEmpty()) {
       return words.usual();
@@ -254,13 +256,19 @@ final class FactIn {
     return read;
   }
 
+  private void asking(String name, Sort sort, boolean needed) {
+    if (shapeOnly) {
+      asked.put(name, FieldShape.of(sort, needed));
+    }
+  }
+
   private Optional<Object> found(String name, Sort sort) {
-    asked.put(name, FieldShape.of(sort, false));
+    asking(name, sort, false);
     return found(name);
   }
 
   private Optional<Object> needed(String name, Sort sort) {
-    asked.put(name, FieldShape.of(sort, true));
+    asking(name, sort, true);
     return needed(name);
   }
 

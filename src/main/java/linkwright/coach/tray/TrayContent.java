@@ -43,7 +43,7 @@ final class TrayContent {
     List<String> more = new ArrayList<>();
     for (Form.Purpose form : DraftWords.waiting(DraftWords.jobless(model))) {
       if (form != Form.Purpose.NEW_JOB) {
-        more.add(DraftWords.of(form));
+        more.addAll(DraftWords.each(form, Drafting.jobless(model, form)));
         continue;
       }
       Map<String, String> texts = Drafting.jobless(model, form);
@@ -60,7 +60,7 @@ final class TrayContent {
           elsewhere(
               "typed, not entered: "
                   + String.join(", ", more)
-                  + "; {do:throw-away} throws away, form by form"));
+                  + "; {do:throw-away} throws away, one by one"));
     }
     return parts;
   }

@@ -9,11 +9,14 @@ public final class YamlScalar {
   private static final Set<String> RESERVED =
       Set.of("y", "n", "yes", "no", "on", "off", "true", "false", "null");
 
+  private static final int LONGEST_RESERVED = 5;
+
   private YamlScalar() {}
 
   /** Whether a word may stand without quotes and still be read as text by any YAML reader. */
   public static boolean isPlain(String word) {
-    if (word.isEmpty() || RESERVED.contains(word.toLowerCase(Locale.ROOT))) {
+    boolean mayBe = word.length() <= LONGEST_RESERVED;
+    if (word.isEmpty() || (mayBe && RESERVED.contains(word.toLowerCase(Locale.ROOT)))) {
       return false;
     }
     for (int i = 0; i < word.length(); i++) {

@@ -13,6 +13,8 @@ import linkwright.coach.keys.Act;
 
 /** What was typed into forms and waits to be entered, in words. */
 public final class DraftWords {
+  private static final String OF = " of ";
+
   private DraftWords() {}
 
   /** What is typed in such a form, as one would say it; empty if nothing waits in one. */
@@ -23,6 +25,44 @@ public final class DraftWords {
   /** The same of what is thrown away; a bench and a job themselves are not. */
   static String thrown(Form.Purpose purpose) {
     return (purpose.isJobless() ? "what was typed of " : "") + of(purpose);
+  }
+
+  /** The same of each thing it is about, in the order in which it would be thrown away. */
+  public static List<String> each(Form.Purpose purpose, Map<String, String> texts) {
+    List<String> abouts = abouts(texts);
+    return abouts.size() < 2
+        ? List.of(of(purpose))
+        : abouts.stream().map(about -> of(purpose) + told(about)).toList();
+  }
+
+  private static String told(String about) {
+    return about.isEmpty() ? "" : " (" + about + ")";
+  }
+
+  /** What is thrown away of one of several things. */
+  static String thrown(Form.Purpose purpose, String about) {
+    return thrown(purpose) + told(about);
+  }
+
+  /** What something is typed of, in the order of the words for it. */
+  static List<String> abouts(Map<String, String> texts) {
+    return texts.entrySet().stream()
+        .filter(text -> !text.getValue().isBlank())
+        .map(text -> about(text.getKey()))
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  /** The key of a field of a form, of what that is about. */
+  static String key(String field, String about) {
+    return about.isEmpty() ? field : field + OF + about;
+  }
+
+  /** What a key is about; empty for nothing. */
+  static String about(String key) {
+    int of = key.indexOf(OF);
+    return of < 0 ? "" : key.substring(of + OF.length());
   }
 
   /** The name under which what is typed in such a form is kept. */

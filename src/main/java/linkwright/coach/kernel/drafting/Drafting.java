@@ -2,6 +2,7 @@ package linkwright.coach.kernel.drafting;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.coach.form.Form;
@@ -53,8 +54,16 @@ public final class Drafting {
     return DraftWords.waiting(drafts).stream().findFirst();
   }
 
-  /** Throws away what waits in such a form. */
+  /** Throws away what waits in such a form: of several things it may be about, the first alone. */
   public static Turn thrownAway(Model model, Form.Purpose purpose) {
+    List<String> abouts =
+        purpose.isJobless() ? DraftWords.abouts(jobless(model, purpose)) : List.of();
+    if (abouts.size() > 1) {
+      Map<String, String> left = new LinkedHashMap<>(jobless(model, purpose));
+      String told = "Thrown away: " + DraftWords.thrown(purpose, abouts.get(0)) + ".";
+      left.keySet().removeIf(key -> DraftWords.about(key).equals(abouts.get(0)));
+      return jobless(model.told(told), purpose, left);
+    }
     return forgotten(model.told("Thrown away: " + DraftWords.thrown(purpose) + "."), purpose);
   }
 
@@ -92,7 +101,7 @@ public final class Drafting {
   }
 
   private static String key(Form form, String field) {
-    return form.about().isEmpty() ? field : field + " of " + form.about();
+    return DraftWords.key(field, form.about());
   }
 
   /** What was typed in such forms that are no job's, and waits: field → text. */

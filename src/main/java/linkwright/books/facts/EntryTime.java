@@ -1,10 +1,10 @@
-package linkwright.books;
+package linkwright.books.facts;
 
 import java.time.Instant;
 import java.time.LocalDate;
 
 /** The time of an entry as it stands in a book. */
-final class EntryTime {
+public final class EntryTime {
   private static final long DAY_SECONDS = 86_400;
   private static final int HOURS = 24;
   private static final int SIXTY = 60;
@@ -22,7 +22,7 @@ final class EntryTime {
    *
    * @throws java.time.DateTimeException if it is no time
    */
-  static Instant read(String text) {
+  public static Instant read(String text) {
     int month = number(text, 5, 7, '-');
     int day = number(text, 8, 10, 'T');
     int hour = number(text, 11, 13, ':');

@@ -1,4 +1,4 @@
-package linkwright.books;
+package linkwright.books.facts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
