@@ -38,7 +38,11 @@ public record WhatIfContent(UnitStyle units) {
     line(lines, variants, "length", plan -> units.roundedBy(plan.lengthMm(), plan.plusMinusMm()));
     line(lines, variants, "chain weighs", plan -> units.mass(plan.massChainG()));
     line(lines, variants, "wire in all", plan -> units.mass(WireToOrder.of(plan).massG()));
-    line(lines, variants, "holds", plan -> plan.pullIsKnown() ? units.pull(plan.pull().solderedN()) : "-");
+    line(
+        lines,
+        variants,
+        "holds",
+        plan -> plan.pullIsKnown() ? units.pull(plan.pull().solderedN()) : "-");
     quoted(lines, variants, "hours", quote -> hours(quote.hoursFirst(), quote.hoursPlusMinus()));
     quoted(lines, variants, "hours again", quote -> hours(quote.hoursAgain(), 0));
     if (variants.stream()
