@@ -17,6 +17,7 @@ import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
+import linkwright.coach.plan.PartContent;
 import linkwright.coach.whatif.WhatIfContent;
 import linkwright.exchange.PlanYaml;
 import linkwright.exchange.forms.OutForm;
@@ -176,6 +177,9 @@ final class PlanCommand implements Callable<Integer> {
     if (unwritten.isPresent()) {
       return root.wrong(unwritten.get());
     }
+    if (standing.counted().part().isPresent() && variants.isEmpty() && from.isEmpty()) {
+      return pieces(planned.get(), choices, as);
+    }
     if (standing.counted().plan().isEmpty()) {
       here.err().say(path + ": " + why(standing));
       return Exit.PROBLEMS;
@@ -216,6 +220,24 @@ final class PlanCommand implements Callable<Integer> {
       howLinksAdd(planned.get(), choices).ifPresent(parts::add);
       here.out().sayAll(PlanText.of(planned.get().name(), parts));
     }
+    return Exit.GOOD;
+  }
+
+  /** What is no chain: how many, and what its texts will be filled with. */
+  private int pieces(Planned planned, Choices choices, OutForm as) {
+    if (as != OutForm.TEXT) {
+      root.here().out().print(as.written(PlanYaml.ofPieces(planned.name(), planned.standing())));
+      return Exit.GOOD;
+    }
+    List<Part> parts =
+        PartContent.of(
+            planned.standing().counted().part().orElseThrow(),
+            planned.standing(),
+            planned.standing().walked(),
+            choices.user().units(),
+            choices.user().words());
+    String title = planned.standing().walked().map(Routine::title).orElse("");
+    root.here().out().sayAll(PlanText.of(planned.name().isBlank() ? title : planned.name(), parts));
     return Exit.GOOD;
   }
 
@@ -277,7 +299,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private Optional<Planned> ofFile(Path path, Library library, Handbook handbook) {
     PlanFile read = PlanFile.read(path, library);
-    if (!read.problems().isEmpty() || read.wish().isEmpty()) {
+    if (!read.problems().isEmpty()) {
       root.here().err().sayAll(Located.all(read.problems()));
       return Optional.empty();
     }

@@ -12,6 +12,7 @@ import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.Clock;
 import linkwright.hands.Fineness;
 import linkwright.plan.EndRings;
+import linkwright.plan.FigureSource;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
@@ -113,8 +114,10 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
                         .remark(
                             "too tight: two wires need "
                                 + units.length(plan.leastRingInsideMm()))));
-    rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
-    mark(rows, plan, standing.made().massG(plan.massChainG()));
+    double massG = standing.made().massG(plan.massChainG());
+    String weighed = standing.made().weighed() ? FigureSource.MEASURED.word() : "";
+    rows.add(row("chain weighs", units.mass(massG)).from(weighed).with(Emphasis.MAIN));
+    mark(rows, plan, massG);
     int remarks =
         standing.counted().remarks(units).size()
             + SolderHeat.of(plan.wish().metal(), reference, units).size();
