@@ -40,6 +40,7 @@ import linkwright.standing.asked.Questions;
 import linkwright.standing.nearest.ChainChoice;
 import linkwright.standing.nearest.ChainChoices;
 import linkwright.standing.reach.WhatIf;
+import linkwright.standing.typed.RoutineFits;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -186,7 +187,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     // Nothing is kept here, so what would be asked before it is kept is told.
     Optional<Routine> routine = handbook.routine(planned.get().state().course().routine());
-    boolean suits = UnsaidRoutine.suits(planned.get().wish(), routine, library.reference());
+    boolean suits = RoutineFits.told(standing).isEmpty();
     if (planned.get().routine().isEmpty()
         && UnsaidRoutine.matters(planned.get().wish(), handbook)) {
       here.err().say(path + ": " + UnsaidRoutine.says(routine, suits));
@@ -249,6 +250,7 @@ final class PlanCommand implements Callable<Integer> {
         .standing()
         .walked()
         .filter(routine -> routine.ends() == ChainEnds.LINKS)
+        .filter(any -> RoutineFits.told(planned.standing()).isEmpty())
         .filter(routine -> !planned.wish().containsKey(WishKeys.LINK_INSIDE))
         .map(
             routine ->

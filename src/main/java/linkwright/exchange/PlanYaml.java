@@ -25,6 +25,7 @@ import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
 import linkwright.standing.nearest.ChainChoice;
+import linkwright.standing.typed.RoutineFits;
 
 /**
  * A plan as keys and values, for scripts: mm, g, N and counts. Of what there is none a size or a
@@ -47,6 +48,7 @@ public final class PlanYaml {
     if (standing.made().closed()) {
       values.put("closed", true);
     }
+    standing.walked().ifPresent(routine -> values.put("routine", routine.id()));
     wished(values, plan.wish());
     counted(values, plan);
     wire(values, standing, plan);
@@ -81,6 +83,7 @@ public final class PlanYaml {
                     key, value.value() + ", " + value.from().name().toLowerCase(Locale.ROOT)));
     values.put("reckoned_with", taken);
     List<String> remarks = new ArrayList<>(standing.counted().remarks(UnitStyle.METRIC));
+    remarks.addAll(RoutineFits.told(standing));
     remarks.addAll(SolderHeat.of(plan.wish().metal(), reference, UnitStyle.METRIC));
     values.put("remarks", remarks);
     values.put(

@@ -33,6 +33,7 @@ import linkwright.quantity.Read;
 import linkwright.reference.Clasp;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.standing.CountedPlan;
 import org.yaml.snakeyaml.nodes.MappingNode;
 
 /**
@@ -171,6 +172,12 @@ public record PlanFile(
         .map(WishReading::troubles)
         .or(() -> part.map(known -> pieces(sized, known, library)))
         .ifPresent(troubles -> troubles.forEach((key, says) -> tell(from, groups, key, says)));
+    if (reading.filter(read -> read.wish().isPresent()).isPresent()) {
+      routine
+          .map(library.routines()::get)
+          .flatMap(known -> CountedPlan.ringTrouble(known, sized))
+          .ifPresent(sentence -> tell(from, groups, WishKeys.RING_INSIDE, sentence));
+    }
     Optional<String> refused =
         reading
             .flatMap(WishReading::wish)

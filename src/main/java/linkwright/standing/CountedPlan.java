@@ -134,7 +134,8 @@ public record CountedPlan(
         .filter(routine -> routine.makes() != Makes.CHAIN);
   }
 
-  private static Optional<String> ringTrouble(Routine routine, Map<String, String> texts) {
+  /** What is wrong with the rings of a wish, or with their lack, for that routine. */
+  public static Optional<String> ringTrouble(Routine routine, Map<String, String> texts) {
     boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
     if (routine.ends() == ChainEnds.RINGS && !rings) {
       return Optional.of(

@@ -99,9 +99,38 @@ class PlanOfFileAndJobTest {
     assertThat(line.err())
         .contains("names no routine", "plain links, each hung in the next")
         .doesNotContain("is this right?");
+    assertThat(line.out().replaceAll("\\s+", " "))
+        .contains("Reckoned as plain links, each hung in the next", "figure-of-eight")
+        .doesNotContain("oop-in-loop", "Usual loss: 8 %");
+    Map<String, Object> values = plan(line, file.toString());
+    assertThat(values).containsEntry("routine", "figure-of-eight");
+    assertThat(values.get("remarks").toString()).contains("Reckoned as plain links");
     Path fine = line.file("fine.yaml", ROUND.replace("sterling", "fine-silver"));
     line.run("plan", fine.toString());
     assertThat(line.err()).contains("names no routine", "(loop-in-loop)");
+    assertThat(line.out()).contains("Reckoned by the routine: Loop-in-loop");
+  }
+
+  /** What is named is what it is reckoned by; that it does not suit stands in the answer. */
+  @Test
+  void a_routine_that_does_not_suit_is_told_in_the_answer() {
+    Commandline line = new Commandline(folder);
+    Path loop = line.file("loop.yaml", ROUND + "routine: loop-in-loop\n");
+    assertThat(line.run("plan", loop.toString())).as(line.err()).isEqualTo(Exit.GOOD);
+    assertThat(line.out().replaceAll("\\s+", " "))
+        .contains("This metal does not fuse to itself", "Reckoned as plain links", "Link inside")
+        .doesNotContain("Reckoned by the routine");
+    assertThat(line.run("plan", loop.toString(), "--as", "csv")).isEqualTo(Exit.GOOD);
+    assertThat(line.out()).contains("This metal does not fuse to itself");
+    String scrolls = PLAN + "link: {pattern: scroll, length: 14 mm}\n";
+    Path rings = line.file("rope.yaml", scrolls + "ring: {inside: 3 mm}\nroutine: rope\n");
+    assertThat(line.run("plan", rings.toString())).isEqualTo(Exit.PROBLEMS);
+    assertThat(line.err()).contains("Leave the ring empty", ":8:");
+    Path none = line.file("none.yaml", scrolls + "routine: rope\n");
+    assertThat(line.run("plan", none.toString())).as(line.err()).isEqualTo(Exit.GOOD);
+    assertThat(line.out().replaceAll("\\s+", " "))
+        .contains("made for round links and not for scroll", "Reckoned as plain links")
+        .doesNotContain("Link adds");
   }
 
   /** Whatever is made: a chain, or rings, a clasp, drawn wire. */

@@ -28,6 +28,7 @@ import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
+import linkwright.standing.typed.RoutineFits;
 
 /**
  * What the plan of a chain comes to: the figures one decides by, what to mind, then all that is
@@ -67,6 +68,7 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
         .counted()
         .remarks(units)
         .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
+    RoutineFits.told(standing).forEach(each -> parts.add(Prose.stop(words.show(each))));
     SolderHeat.of(plan.wish().metal(), reference, units)
         .forEach(each -> parts.add(Prose.stop(words.show(each))));
     boolean solders = standing.walked().map(Routine::takesSolder).orElse(true);
@@ -120,6 +122,7 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
     mark(rows, plan, massG);
     int remarks =
         standing.counted().remarks(units).size()
+            + RoutineFits.told(standing).size()
             + SolderHeat.of(plan.wish().metal(), reference, units).size();
     if (remarks > 0) {
       String things = remarks == 1 ? "1 thing, below" : remarks + " things, below";
@@ -147,7 +150,9 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
   private void sizes(List<Row> rows, Standing standing, Plan plan) {
     SettledLink link = plan.link();
     rows.add(row("link blank", units.length(plan.linkBlankMm())).from(link.blankFrom().word()));
-    boolean turned = standing.walked().flatMap(routine -> routine.detail().linkAdds()).isPresent();
+    boolean turned =
+        standing.walked().flatMap(routine -> routine.detail().linkAdds()).isPresent()
+            && RoutineFits.told(standing).isEmpty();
     rows.add(
         row(turned ? "link adds" : "link inside", units.length(plan.linkInsideMm()))
             .from(link.insideFrom().word()));
