@@ -129,16 +129,19 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
       rows.add(row("mind", things).with(Emphasis.TROUBLE));
     }
     String fewer =
-        plan.oneFewerMm().isPresent()
-            ? units.roundedBy(plan.oneFewerMm().getAsDouble(), plan.plusMinusMm())
-            : "none";
+        plan.oneFewerMm().isPresent() ? other(plan, plan.oneFewerMm().getAsDouble()) : "none";
     String one = plan.sized() ? "one repeat " : "one ";
     rows.add(row(one + "fewer", fewer));
-    rows.add(row(one + "more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
+    rows.add(row(one + "more", other(plan, plan.oneMoreMm())));
     sizes(rows, standing, plan);
     wire(rows, standing, plan);
     rows.add(row("holds", units.pull(plan.pull().solderedN())));
     return rows;
+  }
+
+  /** The length with a link fewer or more, where its doubt lets it be told from the planned one. */
+  private String other(Plan plan, double mm) {
+    return plan.toldApart(mm) ? units.roundedBy(mm, plan.plusMinusMm()) : "about as long";
   }
 
   /** Where a fineness mark is needed; the sentences with the limits come after the figures. */

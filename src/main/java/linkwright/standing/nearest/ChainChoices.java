@@ -64,9 +64,12 @@ public final class ChainChoices {
     int each = plan.linksPerRepeat();
     ring().ifPresent(choices::add);
     link().ifPresent(choices::add);
-    plan.oneFewerMm()
-        .ifPresent(mm -> choices.add(count(ChainChoice.Way.ONE_FEWER, plan.links() - each, mm)));
-    choices.add(count(ChainChoice.Way.ONE_MORE, plan.links() + each, plan.oneMoreMm()));
+    plan.oneFewerMm().stream()
+        .filter(plan::toldApart)
+        .forEach(mm -> choices.add(count(ChainChoice.Way.ONE_FEWER, plan.links() - each, mm)));
+    if (plan.toldApart(plan.oneMoreMm())) {
+      choices.add(count(ChainChoice.Way.ONE_MORE, plan.links() + each, plan.oneMoreMm()));
+    }
     jumpRings().ifPresent(choices::add);
     clasp().ifPresent(choices::add);
     return choices;
