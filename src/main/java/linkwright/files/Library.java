@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import linkwright.link.Pattern;
 import linkwright.quantity.Problem;
 import linkwright.reference.Reference;
@@ -38,13 +39,50 @@ public record Library(
     problems = List.copyOf(problems);
   }
 
+  // What ships does not change while the program runs, and is asked for again with each plan file.
+  private static volatile Optional<Library> shipped = Optional.empty();
+
   /** Reads the shipped data and those in the user's folder. */
   public static Library load(Home home) {
-    return reading(home).library(BenchFile.load(home));
+    BenchFile bench = BenchFile.load(home);
+    if (!nothingOver(home)) {
+      return reading(home).library(bench);
+    }
+    Library all = shipped.orElseGet(() -> shippedReading().library());
+    shipped = Optional.of(all);
+    return new Library(
+        all.reference,
+        all.patterns,
+        all.routines,
+        all.cautions,
+        all.problems,
+        bench.known(all.reference, all.routines.values()));
+  }
+
+  /** Whether there is no file of hers, nor trouble with where they would lie. */
+  private static boolean nothingOver(Home home) {
+    List<Problem> problems = new ArrayList<>();
+    for (DataKind kind : DataKind.values()) {
+      if (!home.files(kind.folder(), problems).isEmpty() || !problems.isEmpty()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Everything read, so that more can be laid over it. */
   static LibraryReading reading(Home home) {
+    LibraryReading reading = shippedReading();
+    reading.nextLayer();
+    for (DataKind kind : DataKind.values()) {
+      List<Problem> problems = new ArrayList<>();
+      reading.read(home.files(kind.folder(), problems), kind);
+      problems.forEach(reading::tell);
+    }
+    return reading;
+  }
+
+  private static LibraryReading shippedReading() {
     LibraryReading reading = new LibraryReading();
     for (DataKind kind : DataKind.values()) {
       try {
@@ -52,12 +90,6 @@ public record Library(
       } catch (IOException trouble) {
         reading.tell(new Problem(kind.folder(), 0, 0, "Shipped data: " + trouble.getMessage(), ""));
       }
-    }
-    reading.nextLayer();
-    for (DataKind kind : DataKind.values()) {
-      List<Problem> problems = new ArrayList<>();
-      reading.read(home.files(kind.folder(), problems), kind);
-      problems.forEach(reading::tell);
     }
     return reading;
   }
