@@ -296,37 +296,6 @@ class DrawerTest {
     assertThat(account.openG()).isCloseTo(account.workG(), Offset.offset(1e-9)).isPositive();
   }
 
-  /** Wire on hand that stands in the plan alone came, too: as much of it as came of the job. */
-  @Test
-  void wire_that_no_lot_knew_came_and_the_account_balances() {
-    begin();
-    books.keep(
-        List.of(
-            new Fact.WeighedIn(
-                OptionalDouble.of(9.0),
-                OptionalDouble.of(1.5),
-                OptionalDouble.of(0.7),
-                NONE,
-                OptionalDouble.of(0.1),
-                NONE,
-                NONE),
-            new Fact.JobClosed("", Map.of())),
-        handbook);
-    Handbook now = Start.handbook(Library.load(home), home);
-    MetalAccount account = MetalAccount.of(now.drawer(), now.reference()).get(0);
-    Offset<Double> near = Offset.offset(1e-9);
-    double lay = account.thereG();
-    assertThat(account.cameG()).isCloseTo(lay + 11.3, near);
-    assertThat(account.workG()).isCloseTo(11.3, near);
-    assertThat(account.chainG()).isCloseTo(9.0, near);
-    assertThat(account.looseG()).isCloseTo(1.5, near);
-    assertThat(account.lostG()).isZero();
-    assertThat(lay + account.chainG() + account.looseG() + account.cleanG() + account.filingsG())
-        .isCloseTo(account.cameG(), near);
-    assertThat(account.fine(account.cameG()).orElseThrow())
-        .isCloseTo(0.925 * account.cameG(), near);
-  }
-
   @Test
   void what_was_weighed_out_and_in_for_a_job_goes_before_what_it_took() {
     begin();
