@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import linkwright.bench.OwnBench;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
+import linkwright.cli.console.PlanText;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.UnsaidRoutine;
 import linkwright.coach.content.Part;

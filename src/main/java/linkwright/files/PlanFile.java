@@ -152,12 +152,16 @@ public record PlanFile(
         from.optional(PlanFileText.ROUTINE, id -> routine(id, from, library));
     Optional<Routine> part =
         routine.map(library.routines()::get).filter(known -> known.makes() != Makes.CHAIN);
-    for (String key : part.isPresent() ? PlanFileText.KEYS : WishKeys.ALL) {
+    for (String key : PlanFileText.KEYS) {
       int dot = key.indexOf('.');
       Optional<YamlFields> at =
           dot < 0 ? Optional.of(from) : Optional.ofNullable(groups.get(key.substring(0, dot)));
       at.flatMap(fields -> text(fields, key.substring(dot + 1)))
           .ifPresent(text -> texts.put(key, text));
+    }
+    if (part.isEmpty() && texts.remove(PartPlan.PIECES) != null) {
+      from.wrongValue(
+          PartPlan.PIECES, "Of a chain no pieces are said: its links follow from its length.", "");
     }
     groups.values().forEach(YamlFields::sound);
     boolean wellFormed = from.sound();
