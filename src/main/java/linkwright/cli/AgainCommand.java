@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
+import linkwright.cli.console.PlanText;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.Teller;
 import linkwright.coach.again.AgainContent;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import linkwright.books.BookFile;
 import linkwright.books.EntryLines;
+import linkwright.cli.console.PlanText;
 import linkwright.coach.Coach;
 import linkwright.coach.Pages;
 import linkwright.coach.bench.BenchAnswers;

@@ -11,12 +11,14 @@ import java.util.concurrent.Callable;
 import linkwright.bench.OwnBench;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
+import linkwright.cli.console.PlanText;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.UnsaidRoutine;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.ChainContent;
+import linkwright.coach.plan.PartContent;
 import linkwright.coach.whatif.WhatIfContent;
 import linkwright.exchange.PlanYaml;
 import linkwright.exchange.forms.OutForm;
@@ -39,6 +41,7 @@ import linkwright.standing.asked.Questions;
 import linkwright.standing.nearest.ChainChoice;
 import linkwright.standing.nearest.ChainChoices;
 import linkwright.standing.reach.WhatIf;
+import linkwright.standing.typed.RoutineFits;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -176,13 +179,16 @@ final class PlanCommand implements Callable<Integer> {
     if (unwritten.isPresent()) {
       return root.wrong(unwritten.get());
     }
+    if (standing.counted().part().isPresent() && variants.isEmpty() && from.isEmpty()) {
+      return pieces(planned.get(), choices, as);
+    }
     if (standing.counted().plan().isEmpty()) {
       here.err().say(told(path) + ": " + why(standing));
       return Exit.PROBLEMS;
     }
     // Nothing is kept here, so what would be asked before it is kept is told.
     Optional<Routine> routine = handbook.routine(planned.get().state().course().routine());
-    boolean suits = UnsaidRoutine.suits(planned.get().wish(), routine, library.reference());
+    boolean suits = RoutineFits.told(standing).isEmpty();
     if (planned.get().routine().isEmpty()
         && UnsaidRoutine.matters(planned.get().wish(), handbook)) {
       here.err().say(told(path) + ": " + UnsaidRoutine.says(routine, suits));
@@ -219,6 +225,24 @@ final class PlanCommand implements Callable<Integer> {
     return Exit.GOOD;
   }
 
+  /** What is no chain: how many, and what its texts will be filled with. */
+  private int pieces(Planned planned, Choices choices, OutForm as) {
+    if (as != OutForm.TEXT) {
+      root.here().out().print(as.written(PlanYaml.ofPieces(planned.name(), planned.standing())));
+      return Exit.GOOD;
+    }
+    List<Part> parts =
+        PartContent.of(
+            planned.standing().counted().part().orElseThrow(),
+            planned.standing(),
+            planned.standing().walked(),
+            choices.user().units(),
+            choices.user().words());
+    String title = planned.standing().walked().map(Routine::title).orElse("");
+    root.here().out().sayAll(PlanText.of(planned.name().isBlank() ? title : planned.name(), parts));
+    return Exit.GOOD;
+  }
+
   /**
    * Folded or turned into its neighbours a link adds less than its inside: the routine says how.
    */
@@ -227,6 +251,7 @@ final class PlanCommand implements Callable<Integer> {
         .standing()
         .walked()
         .filter(routine -> routine.ends() == ChainEnds.LINKS)
+        .filter(any -> RoutineFits.told(planned.standing()).isEmpty())
         .filter(routine -> !planned.wish().containsKey(WishKeys.LINK_INSIDE))
         .map(
             routine ->
@@ -281,7 +306,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private Optional<Planned> ofFile(Path path, Library library, Handbook handbook) {
     PlanFile read = PlanFile.read(path, library);
-    if (!read.problems().isEmpty() || read.wish().isEmpty()) {
+    if (!read.problems().isEmpty()) {
       root.here().err().sayAll(Located.all(read.problems()));
       return Optional.empty();
     }

@@ -177,7 +177,7 @@ public record MetalAccount(
     void work(JobMetal job, double takenG, double returnedG, double boughtG) {
       boolean weighed = job.outG() > 0;
       double known = weighed ? job.outG() : takenG + boughtG;
-      boolean more = !weighed && known > 0 && job.figures().isPresent() && job.chainWeighed();
+      boolean more = !weighed && job.figures().isPresent() && job.chainWeighed();
       double into = more ? Math.max(known, job.accountedG()) : known;
       came += Math.max(0, into - takenG);
       Fact.WeighedIn in = job.in();

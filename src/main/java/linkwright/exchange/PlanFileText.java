@@ -1,8 +1,11 @@
 package linkwright.exchange;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import linkwright.plan.PartPlan;
 import linkwright.plan.WishKeys;
 import linkwright.quantity.Items;
 
@@ -10,6 +13,10 @@ import linkwright.quantity.Items;
 public final class PlanFileText {
   /** The key of the routine that it is made by, which is none of the wish. */
   public static final String ROUTINE = "routine";
+
+  /** The keys of a plan, in the order in which they stand there: of a chain, or of pieces. */
+  public static final List<String> KEYS =
+      Stream.concat(WishKeys.ALL.stream(), Stream.of(PartPlan.PIECES)).toList();
 
   private PlanFileText() {}
 
@@ -24,7 +31,7 @@ public final class PlanFileText {
         .filter(id -> !id.isBlank())
         .ifPresent(id -> text.append(ROUTINE).append(": ").append(quoted(id)).append('\n'));
     String group = "";
-    for (String key : WishKeys.ALL) {
+    for (String key : KEYS) {
       String value = texts.getOrDefault(key, "").strip();
       if (value.isEmpty()) {
         continue;

@@ -9,12 +9,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import linkwright.plan.ChainWish;
 import linkwright.plan.EndRings;
+import linkwright.plan.FigureSource;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.LinksOfSize;
+import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.SolderHeat;
 import linkwright.plan.WireToOrder;
 import linkwright.quantity.UnitStyle;
+import linkwright.reference.Metal;
 import linkwright.reference.Reference;
 import linkwright.routine.Routine;
 import linkwright.standing.JobHours;
@@ -22,6 +25,7 @@ import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.WireStand;
 import linkwright.standing.nearest.ChainChoice;
+import linkwright.standing.typed.RoutineFits;
 
 /**
  * A plan as keys and values, for scripts: mm, g, N and counts. Of what there is none a size or a
@@ -41,10 +45,14 @@ public final class PlanYaml {
     Plan plan = standing.counted().plan().orElseThrow();
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("job", job);
+    if (standing.made().closed()) {
+      values.put("closed", true);
+    }
+    standing.walked().ifPresent(routine -> values.put("routine", routine.id()));
     wished(values, plan.wish());
     counted(values, plan);
     wire(values, standing, plan);
-    mass(values, plan);
+    mass(values, standing, plan);
     values.put("joints", plan.joints());
     values.put("solder_pieces", plan.joints());
     values.put("solder_piece_mm", plan.solderPieceMm());
@@ -66,7 +74,8 @@ public final class PlanYaml {
     }
     hours(values, standing);
     values.put("nearest", nearest.stream().map(PlanYaml::choice).toList());
-    values.put("wire_to_order_g", WireToOrder.of(plan).massG());
+    boolean closed = standing.made().closed();
+    values.put("wire_to_order_g", closed ? 0.0 : WireToOrder.of(plan).massG());
     Map<String, Object> taken = new LinkedHashMap<>();
     standing
         .taken()
@@ -76,6 +85,7 @@ public final class PlanYaml {
                     key, value.value() + ", " + value.from().name().toLowerCase(Locale.ROOT)));
     values.put("reckoned_with", taken);
     List<String> remarks = new ArrayList<>(standing.counted().remarks(UnitStyle.METRIC));
+    remarks.addAll(RoutineFits.told(standing));
     remarks.addAll(SolderHeat.of(plan.wish().metal(), reference, UnitStyle.METRIC));
     values.put("remarks", remarks);
     values.put(
@@ -86,6 +96,30 @@ public final class PlanYaml {
             reference,
             UnitStyle.METRIC,
             standing.walked().map(Routine::takesSolder).orElse(true)));
+    return values;
+  }
+
+  /**
+   * The plan of what is no chain: how many pieces, and what their texts are filled with; what was
+   * left open is absent.
+   */
+  public static Map<String, Object> ofPieces(String job, Standing standing) {
+    PartPlan part = standing.counted().part().orElseThrow();
+    Map<String, Object> values = new LinkedHashMap<>();
+    values.put("job", job);
+    standing.walked().ifPresent(routine -> values.put("routine", routine.id()));
+    values.put("pieces", part.pieces());
+    where(values, "metal", part.metal().map(Metal::id));
+    where(values, "wire_mm", optional(part.wireMm()));
+    where(values, "blank_mm", optional(part.blankMm()));
+    where(values, "ring_inside_mm", optional(part.ringInsideMm()));
+    where(values, "ring_blank_mm", optional(part.ringBlankMm()));
+    where(values, "wire_without_spares_mm", optional(part.wireWithoutSparesMm()));
+    where(values, "solder_piece_mm", optional(part.solderPieceMm()));
+    values.put("usual_loss", part.usualLoss());
+    Map<String, Object> toCut = new LinkedHashMap<>();
+    standing.left().forEach((kind, left) -> toCut.put(kind.id(), left.toCutOrAsMany()));
+    values.put("to_cut", toCut);
     return values;
   }
 
@@ -103,7 +137,7 @@ public final class PlanYaml {
   }
 
   /** A key that is there only where there is something to say. */
-  private static void where(Map<String, Object> values, String key, Optional<Double> value) {
+  private static void where(Map<String, Object> values, String key, Optional<?> value) {
     value.ifPresent(known -> values.put(key, known));
   }
 
@@ -211,12 +245,15 @@ public final class PlanYaml {
     return one;
   }
 
-  private static void mass(Map<String, Object> values, Plan plan) {
+  private static void mass(Map<String, Object> values, Standing standing, Plan plan) {
     values.put("mass_links_g", plan.massLinksG());
     values.put("mass_rings_g", plan.massRingsG());
     values.put("mass_solder_g", plan.massSolderG());
     values.put("solder_placed_g", plan.solderPlacedG());
-    values.put("mass_chain_g", plan.massChainG());
+    values.put("mass_chain_g", standing.made().massG(plan.massChainG()));
+    if (standing.made().weighed()) {
+      values.put("mass_chain_from", FigureSource.MEASURED.word());
+    }
   }
 
   private static Optional<Double> optional(OptionalDouble value) {

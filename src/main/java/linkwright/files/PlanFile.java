@@ -21,8 +21,10 @@ import linkwright.exchange.PlanFileText;
 import linkwright.files.yaml.ProblemList;
 import linkwright.files.yaml.YamlFields;
 import linkwright.files.yaml.YamlText;
+import linkwright.link.Pattern;
 import linkwright.plan.ChainWish;
 import linkwright.plan.NamedFormers;
+import linkwright.plan.PartPlan;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
 import linkwright.quantity.Nearest;
@@ -31,12 +33,14 @@ import linkwright.quantity.Read;
 import linkwright.reference.Clasp;
 import linkwright.routine.Makes;
 import linkwright.routine.Routine;
+import linkwright.standing.CountedPlan;
 import org.yaml.snakeyaml.nodes.MappingNode;
 
 /**
- * A plan file: the chain that is wished, each amount with its unit.
+ * A plan file: the chain that is wished, or the pieces of a routine that makes none, each amount
+ * with its unit.
  *
- * @param wish what it asks for; empty while something is wrong
+ * @param wish the chain it asks for; empty while something is wrong, and where it asks for none
  * @param texts what is written, by the keys of {@link WishKeys}; also when something is wrong
  * @param routine the routine that it is made by; empty where it says none
  * @param problems all that is wrong, located
@@ -144,28 +148,64 @@ public record PlanFile(
         from.group(group, "the " + group).ifPresent(found -> groups.put(group, found));
       }
     }
-    for (String key : WishKeys.ALL) {
+    Optional<String> routine =
+        from.optional(PlanFileText.ROUTINE, id -> routine(id, from, library));
+    Optional<Routine> part =
+        routine.map(library.routines()::get).filter(known -> known.makes() != Makes.CHAIN);
+    for (String key : PlanFileText.KEYS) {
       int dot = key.indexOf('.');
       Optional<YamlFields> at =
           dot < 0 ? Optional.of(from) : Optional.ofNullable(groups.get(key.substring(0, dot)));
       at.flatMap(fields -> text(fields, key.substring(dot + 1)))
           .ifPresent(text -> texts.put(key, text));
     }
-    Optional<String> routine = from.optional(PlanFileText.ROUTINE, id -> routine(id, library));
+    if (part.isEmpty() && texts.remove(PartPlan.PIECES) != null) {
+      from.wrongValue(
+          PartPlan.PIECES, "Of a chain no pieces are said: its links follow from its length.", "");
+    }
     groups.values().forEach(YamlFields::sound);
     boolean wellFormed = from.sound();
     Map<String, String> sized = NamedFormers.sized(texts, library.bench().bench().formersMm());
-    WishReading reading =
-        WishReading.of(sized, library.reference(), List.copyOf(library.patterns().values()));
-    reading.troubles().forEach((key, sentence) -> tell(from, groups, key, sentence));
+    Optional<WishReading> reading =
+        part.isPresent()
+            ? Optional.empty()
+            : Optional.of(
+                WishReading.of(
+                    sized, library.reference(), List.copyOf(library.patterns().values())));
+    reading
+        .map(WishReading::troubles)
+        .or(() -> part.map(known -> pieces(sized, known, library)))
+        .ifPresent(troubles -> troubles.forEach((key, says) -> tell(from, groups, key, says)));
+    if (reading.filter(read -> read.wish().isPresent()).isPresent()) {
+      routine
+          .map(library.routines()::get)
+          .flatMap(known -> CountedPlan.ringTrouble(known, sized))
+          .ifPresent(sentence -> tell(from, groups, WishKeys.RING_INSIDE, sentence));
+    }
     Optional<String> refused =
-        reading.wish().map(wish -> wish.metal().notPlanned()).filter(why -> !why.isEmpty());
+        reading
+            .flatMap(WishReading::wish)
+            .map(wish -> wish.metal().notPlanned())
+            .filter(why -> !why.isEmpty());
     refused.ifPresent(why -> from.wrongValue(WishKeys.METAL, why, ""));
-    Optional<ChainWish> wish = wellFormed && refused.isEmpty() ? reading.wish() : Optional.empty();
+    Optional<ChainWish> wish =
+        wellFormed && refused.isEmpty() ? reading.flatMap(WishReading::wish) : Optional.empty();
     return new PlanFile(wish, sized, routine, from.problems().all());
   }
 
-  private static Read<String> routine(String id, Library library) {
+  /** What is wrong with the plan of pieces that are no chain, by key. */
+  private static Map<String, String> pieces(
+      Map<String, String> texts, Routine routine, Library library) {
+    Optional<Pattern> pattern =
+        routine.patterns().stream().findFirst().map(library.patterns()::get);
+    return PartPlan.of(texts, library.reference(), pattern, routine.usualLoss()).troubles();
+  }
+
+  /** A length makes a chain: beside one a routine that makes none is a slip. */
+  private static Read<String> routine(String id, YamlFields from, Library library) {
+    if (library.routines().containsKey(id) && !from.has(WishKeys.FINISHED)) {
+      return Read.good(id);
+    }
     List<String> chains =
         library.routines().values().stream()
             .filter(known -> known.makes() == Makes.CHAIN)

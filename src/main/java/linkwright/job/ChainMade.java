@@ -14,6 +14,11 @@ public record ChainMade(boolean closed, OptionalDouble weighedG) {
     return new ChainMade(state.course().closed(), state.accounts().weighedIn().chainG());
   }
 
+  /** Whether the scale has said what it weighs. */
+  public boolean weighed() {
+    return weighedG.isPresent();
+  }
+
   /** What it weighs, g: as it was weighed, before that as it was reckoned. */
   public double massG(double reckonedG) {
     return weighedG.orElse(reckonedG);

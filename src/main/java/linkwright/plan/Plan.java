@@ -12,6 +12,7 @@ import linkwright.cutting.RingsWanted;
 import linkwright.link.Coil;
 import linkwright.link.Formed;
 import linkwright.link.Ring;
+import linkwright.quantity.Decimals;
 import linkwright.quantity.UnitStyle;
 import linkwright.wire.SolderNeed;
 
@@ -183,6 +184,12 @@ public record Plan(
   /** The end of it that the clasp may be hooked short of; empty where none was wished. */
   public Optional<Extender> extender() {
     return Extender.of(this);
+  }
+
+  /** Whether that length is another than the planned one, as far as its doubt lets it be told. */
+  public boolean toldApart(double mm) {
+    return !(plusMinusMm > 0)
+        || !Decimals.roundedBy(mm, plusMinusMm).equals(Decimals.roundedBy(lengthMm, plusMinusMm));
   }
 
   /** How much longer than wished it comes, mm; negative for shorter. */

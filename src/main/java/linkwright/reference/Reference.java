@@ -180,7 +180,20 @@ public record Reference(
     return names;
   }
 
+  /** Most names are plain as they stand, and all that ship are looked up at every start. */
+  private static boolean isPlain(String lower) {
+    for (int i = 0; i < lower.length(); i++) {
+      char letter = lower.charAt(i);
+      boolean doubled = letter == '-' && i > 0 && lower.charAt(i - 1) == '-';
+      if (letter <= ' ' || letter == '_' || doubled) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private static String plain(String name) {
-    return GAPS.matcher(name.strip().toLowerCase(Locale.ROOT)).replaceAll("-");
+    String lower = name.strip().toLowerCase(Locale.ROOT);
+    return isPlain(lower) ? lower : GAPS.matcher(lower).replaceAll("-");
   }
 }

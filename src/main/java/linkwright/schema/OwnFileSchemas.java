@@ -34,7 +34,7 @@ final class OwnFileSchemas {
             .some("format", KeyGroup.format())
             .some(PlanFileText.ROUTINE, text(PlanHelp.ROUTINE));
     Map<String, KeyGroup> groups = new LinkedHashMap<>();
-    for (String key : WishKeys.ALL) {
+    for (String key : PlanFileText.KEYS) {
       int dot = key.indexOf('.');
       KeyGroup at =
           dot < 0 ? file : groups.computeIfAbsent(key.substring(0, dot), any -> new KeyGroup());
@@ -47,7 +47,7 @@ final class OwnFileSchemas {
                 name.equals("clasp")
                     ? KeyGroup.of("anyOf", List.of(group.group(), text("A clasp by its name.")))
                     : group.group()));
-    return file.file("plan", "A plan file: the chain that is wished");
+    return file.file("plan", "A plan file: the chain that is wished, or pieces that are none");
   }
 
   private static Map<String, Object> planned(String key) {

@@ -20,6 +20,7 @@ import linkwright.plan.RingInstead;
 import linkwright.plan.SettledLink;
 import linkwright.plan.WishKeys;
 import linkwright.plan.WishReading;
+import linkwright.quantity.LastAnswers;
 import linkwright.quantity.Read;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
@@ -48,6 +49,9 @@ public record CountedPlan(
     Optional<LinkBasis> basis,
     Optional<RingInstead> instead) {
   private static final CountedPlan NONE = troubled(Map.of());
+
+  /** Plan, tray, what if and commands ask for the same again after every entry. */
+  private static final LastAnswers<Read<Plan>> PLANS = new LastAnswers<>(100);
 
   /** The plan of a job as it stands. */
   public static CountedPlan of(JobState state, Handbook handbook) {
@@ -130,7 +134,8 @@ public record CountedPlan(
         .filter(routine -> routine.makes() != Makes.CHAIN);
   }
 
-  private static Optional<String> ringTrouble(Routine routine, Map<String, String> texts) {
+  /** What is wrong with the rings of a wish, or with their lack, for that routine. */
+  public static Optional<String> ringTrouble(Routine routine, Map<String, String> texts) {
     boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
     if (routine.ends() == ChainEnds.RINGS && !rings) {
       return Optional.of(
@@ -175,8 +180,8 @@ public record CountedPlan(
   }
 
   private static Read<Plan> planned(Followed followed, LinkBasis basis) {
-    return Planning.plan(
-        followed.wish(), basis.following(followed.link(), followed.samples(), followed.hung()));
+    LinkBasis known = basis.following(followed.link(), followed.samples(), followed.hung());
+    return PLANS.of(List.of(followed.wish(), known), () -> Planning.plan(followed.wish(), known));
   }
 
   /** What the chain would be with other pieces chosen. */

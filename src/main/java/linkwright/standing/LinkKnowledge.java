@@ -20,11 +20,14 @@ import linkwright.plan.FormersOwned;
 import linkwright.plan.LinkBasis;
 import linkwright.plan.Plan;
 import linkwright.plan.Planning;
+import linkwright.quantity.LastAnswers;
 
 /** What a job's test pieces, its sample link and its trial length say of the link. */
 final class LinkKnowledge {
   /** So many sizes of one former are tried: a choice of three formers is gone through at a key. */
   private static final int MOST_FORMERS = 4;
+
+  private static final LastAnswers<LinkBasis> TAUGHT = new LastAnswers<>(100);
 
   private LinkKnowledge() {}
 
@@ -36,13 +39,24 @@ final class LinkKnowledge {
    */
   static LinkBasis taught(
       ChainWish wish, Trials trials, List<Double> formersMm, Handbook handbook) {
-    LinkBasis untried = LinkBasis.untried(wish);
     Optional<Pattern> pattern = wish.link().pattern();
     if (pattern.isEmpty()) {
-      return untried;
+      return LinkBasis.untried(wish);
     }
-    List<Tried> tried = TriedPieces.of(trials, wish.wireMm());
     Optional<Maker> earlier = handbook.hands().prior(wish.metal(), wish.temper());
+    return TAUGHT.of(
+        List.of(wish, trials, trials.inOrder(), formersMm, earlier),
+        () -> taught(wish, pattern.get(), trials, formersMm, earlier));
+  }
+
+  private static LinkBasis taught(
+      ChainWish wish,
+      Pattern pattern,
+      Trials trials,
+      List<Double> formersMm,
+      Optional<Maker> earlier) {
+    LinkBasis untried = LinkBasis.untried(wish);
+    List<Tried> tried = TriedPieces.of(trials, wish.wireMm());
     Maker fresh = untried.hands();
     Maker known = earlier.orElse(fresh);
     Maker maker =
@@ -52,16 +66,14 @@ final class LinkKnowledge {
                 .map(
                     size ->
                         earlier.isPresent()
-                            ? TwoMakers.learn(
-                                pattern.get(), wish.wireMm(), known, fresh, tried, size)
-                            : Fit.learn(pattern.get(), wish.wireMm(), fresh, tried, size))
+                            ? TwoMakers.learn(pattern, wish.wireMm(), known, fresh, tried, size)
+                            : Fit.learn(pattern, wish.wireMm(), fresh, tried, size))
                 .orElse(known);
     boolean others = wish.others().stream().anyMatch(size -> !tried(wish, trials, size).isEmpty());
     Maker all = others ? othersToo(wish, trials, maker) : maker;
     boolean learned = !tried.isEmpty() || others || earlier.isPresent();
-    LinkBasis hers =
-        new LinkBasis(all, learned, owned(wish, all, pattern.get(), trials, formersMm));
-    LinkBasis own = new LinkBasis(all, learned, owned(wish, all, pattern.get(), trials, List.of()));
+    LinkBasis hers = new LinkBasis(all, learned, owned(wish, all, pattern, trials, formersMm));
+    LinkBasis own = new LinkBasis(all, learned, owned(wish, all, pattern, trials, List.of()));
     return hers.ownedMm().equals(own.ownedMm()) || hers.makes(wish)
         ? hers
         : hers.otherwise(own, wish).orElse(hers);

@@ -112,6 +112,10 @@ public final class PlanDefaults {
       Map<String, String> texts, Optional<Routine> routine, Handbook handbook) {
     return routine
         .filter(known -> blank(texts, WishKeys.LINK_INSIDE))
+        .filter(
+            known ->
+                blank(texts, WishKeys.LINK_PATTERN)
+                    || known.patterns().contains(texts.get(WishKeys.LINK_PATTERN).strip()))
         .flatMap(known -> known.detail().adding(JobTraits.of(texts, handbook.reference())::meet))
         .map(adds -> new Woven(adds.ofInside(), adds.ofWire(), adds.off()));
   }

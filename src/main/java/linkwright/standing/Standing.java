@@ -2,7 +2,6 @@ package linkwright.standing;
 
 import java.time.Instant;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,10 +21,6 @@ import linkwright.plan.NamedFormers;
 import linkwright.plan.PartPlan;
 import linkwright.plan.Plan;
 import linkwright.plan.UsualFigures;
-import linkwright.plan.WishKeys;
-import linkwright.plan.WishReading;
-import linkwright.routine.ChainEnds;
-import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.standing.stock.StockLeft;
@@ -120,50 +115,9 @@ public record Standing(
     return JobState.replay(book, handbook.stages());
   }
 
-  /**
-   * Where none is made for a pattern, then where several are for nothing but round links: with
-   * rings between the links, and without.
-   */
-  private static final List<String> USUAL_ROUTINES =
-      List.of("scroll-and-ring", "figure-of-eight", "round-cable", "loop-in-loop");
-
-  /**
-   * The routine that makes chain of the wish's pattern, in repeats of as many links, and, of
-   * several, of the fewest others; where there is none, the usual one of those whose links are
-   * joined as wished.
-   */
+  /** The routine that is taken for a wish that names none: see {@link RoutineForWish}. */
   public static Optional<Routine> routineFor(Map<String, String> texts, Handbook handbook) {
-    String pattern = texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip();
-    boolean rings = !texts.getOrDefault(WishKeys.RING_INSIDE, "").isBlank();
-    List<Routine> joined =
-        handbook.routines().stream()
-            .filter(known -> known.makes() == Makes.CHAIN)
-            .filter(known -> known.ends() != (rings ? ChainEnds.LINKS : ChainEnds.RINGS))
-            .toList();
-    return joined.stream()
-        .filter(known -> known.patterns().contains(pattern))
-        .filter(known -> repeats(known, texts, handbook))
-        .min(
-            Comparator.<Routine>comparingInt(known -> known.patterns().size())
-                .thenComparing(known -> !USUAL_ROUTINES.contains(known.id())))
-        .or(() -> usual(joined));
-  }
-
-  private static Optional<Routine> usual(List<Routine> joined) {
-    return joined.stream()
-        .filter(known -> USUAL_ROUTINES.contains(known.id()))
-        .min(Comparator.comparingInt(known -> USUAL_ROUTINES.indexOf(known.id())));
-  }
-
-  private static boolean repeats(Routine routine, Map<String, String> texts, Handbook handbook) {
-    return Optional.ofNullable(routine.detail().kinds().get(PieceKind.LINK))
-        .map(
-            links ->
-                WishReading.of(texts, handbook.reference(), handbook.patterns())
-                    .wish()
-                    .filter(wish -> wish.repeat().links() == links.perRepeat())
-                    .isPresent())
-        .orElse(true);
+    return RoutineForWish.of(texts, handbook);
   }
 
   /** The plan is counted anew only when something it rests on has changed. */

@@ -62,6 +62,7 @@ class PlanCommandTest {
   private static final List<String> FIRST_KEYS =
       List.of(
           "job",
+          "routine",
           "metal",
           "wire_mm",
           "temper",

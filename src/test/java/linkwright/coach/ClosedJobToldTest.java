@@ -2,9 +2,20 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import linkwright.coach.content.Page;
 import linkwright.coach.keys.Act;
 import linkwright.coach.plan.PlanContent;
+import linkwright.exchange.PlanYaml;
+import linkwright.job.Fact;
+import linkwright.job.JobState;
 import linkwright.plain.PlainLines;
+import linkwright.shell.Demo;
+import linkwright.standing.nearest.ChainChoices;
 import org.junit.jupiter.api.Test;
 
 /** A closed job is told as one for which nothing is cut or done any more. */
@@ -44,6 +55,49 @@ class ClosedJobToldTest {
     assertThat(shown(open, "n")).contains("The key beside it plans the chain so");
     assertThat(shown(closed, "n"))
         .contains("The job is closed: its plan stays as it is.")
-        .doesNotContain("The key beside it");
+        .doesNotContain("The key beside it", "links and", "Another");
+    assertThat(Pages.of(closed.model()).open())
+        .extracting(Page.Open::act)
+        .doesNotContain(Optional.of(Act.ONE_MORE), Optional.of(Act.FIT_RING));
+  }
+
+  /** Its plan is read, not typed: no key keeps it, and a letter is no text. */
+  @Test
+  void the_plan_is_not_to_be_kept() {
+    assertThat(Pages.of(open.press("p").model()).open())
+        .extracting(Page.Open::act)
+        .contains(Optional.of(Act.KEEP));
+    assertThat(shown(closed, "p"))
+        .contains("The job is closed: its plan stays as it is.", "Thickness: 1.0 mm", "Links: 9");
+    assertThat(Pages.of(closed.model()).open())
+        .extracting(Page.Open::act)
+        .doesNotContain(Optional.of(Act.KEEP));
+    int entries = closed.entries().size();
+    closed.type("9").press("ctrl-k", "page-down", "v");
+    assertThat(closed.entries()).hasSize(entries);
+    assertThat(closed.model().held().form()).isEmpty();
+  }
+
+  @Test
+  void it_weighs_what_the_scale_said() {
+    List<Fact> facts = new ArrayList<>(Demo.facts(Bencher.LIBRARY));
+    OptionalDouble none = OptionalDouble.empty();
+    facts.add(new Fact.WeighedIn(OptionalDouble.of(9.23), none, none, none, none, none, none));
+    facts.add(new Fact.JobClosed(""));
+    Bencher weighed = Bencher.with(facts.toArray(Fact[]::new));
+    assertThat(plan(weighed)).contains("Chain weighs: 9.23 g, measured");
+    JobState state = weighed.state();
+    Map<String, Object> yaml =
+        PlanYaml.of(
+            "Demo",
+            weighed.job().standing(),
+            ChainChoices.of(state.course().wish(), state, Bencher.SHELF),
+            Bencher.SHELF.reference());
+    assertThat(yaml)
+        .containsEntry("closed", true)
+        .containsEntry("mass_chain_g", 9.23)
+        .containsEntry("mass_chain_from", "measured")
+        .containsEntry("wire_to_order_g", 0.0)
+        .containsEntry("nearest", List.of());
   }
 }

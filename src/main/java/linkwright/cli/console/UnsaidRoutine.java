@@ -3,10 +3,8 @@ package linkwright.cli.console;
 import java.util.Map;
 import java.util.Optional;
 import linkwright.plan.WishKeys;
-import linkwright.reference.Reference;
 import linkwright.routine.Routine;
 import linkwright.standing.Handbook;
-import linkwright.standing.JobTraits;
 
 /** What is told of a plan file that names no routine. */
 public final class UnsaidRoutine {
@@ -21,17 +19,11 @@ public final class UnsaidRoutine {
             .anyMatch(known -> known.patterns().contains(pattern));
   }
 
-  /** Whether the routine is meant for such a job; true where it names none. */
-  public static boolean suits(
-      Map<String, String> wish, Optional<Routine> routine, Reference reference) {
-    JobTraits traits = JobTraits.of(wish, reference);
-    return routine
-        .flatMap(known -> known.detail().suits())
-        .map(suits -> traits.meet(suits.when()))
-        .orElse(true);
-  }
-
-  /** Which routine it was reckoned for. */
+  /**
+   * Which routine it was reckoned for.
+   *
+   * @param suits whether it is made for such links and such a metal
+   */
   public static String says(Optional<Routine> routine, boolean suits) {
     String another = " For another add a line to it, such as routine: rope.";
     return routine
@@ -41,7 +33,7 @@ public final class UnsaidRoutine {
                         ? "it names no routine, and is reckoned for “%s” (%s)."
                             .formatted(known.title(), known.id())
                         : ("it names no routine, and is reckoned as plain links, each hung in the"
-                                + " next; the hours are those of “%s”, which this metal is not for.")
+                                + " next; the hours are those of “%s”.")
                             .formatted(known.title()))
             .orElse("it names no routine, and none suits it: it is reckoned as plain links.")
         + another;

@@ -42,6 +42,10 @@ final class NearestContent {
                 Row.of("counted", units.about(plan.lengthMm(), plan.plusMinusMm()))
                     .remark(counted(plan))
                     .with(Emphasis.MAIN))));
+    if (job.standing().made().closed()) {
+      parts.add(Prose.aside("The job is closed: its plan stays as it is."));
+      return new Content(TITLE, parts);
+    }
     if (plan.tightRingInsideMm().isPresent()) {
       parts.add(
           Prose.says(
@@ -67,11 +71,9 @@ final class NearestContent {
       parts.add(new Acts(choices));
       parts.add(
           Prose.aside(
-              job.standing().made().closed()
-                  ? "The job is closed: its plan stays as it is."
-                  : JobWords.fill(
-                      "The key beside it plans the chain so; the plan before stays in the book.",
-                      model)));
+              JobWords.fill(
+                  "The key beside it plans the chain so; the plan before stays in the book.",
+                  model)));
     }
     return new Content(TITLE, parts);
   }

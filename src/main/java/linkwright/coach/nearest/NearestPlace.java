@@ -86,9 +86,6 @@ public final class NearestPlace implements Place {
 
   private static Turn take(Model model, ChainChoice choice) {
     OpenJob job = model.job().orElseThrow();
-    if (job.state().course().closed()) {
-      return Turn.to(model.trouble("This job is closed: its plan stays as it is."));
-    }
     UnitStyle units = model.settings().units();
     Map<String, String> wish = changed(job.state().course().wish(), choice);
     wish.values().removeIf(String::isBlank);

@@ -12,6 +12,7 @@ import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.Clock;
 import linkwright.hands.Fineness;
 import linkwright.plan.EndRings;
+import linkwright.plan.FigureSource;
 import linkwright.plan.FinenessWord;
 import linkwright.plan.Plan;
 import linkwright.plan.SettledLink;
@@ -27,6 +28,7 @@ import linkwright.standing.Quote;
 import linkwright.standing.Standing;
 import linkwright.standing.StillToDo;
 import linkwright.standing.WireStand;
+import linkwright.standing.typed.RoutineFits;
 
 /**
  * What the plan of a chain comes to: the figures one decides by, what to mind, then all that is
@@ -66,6 +68,7 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
         .counted()
         .remarks(units)
         .forEach(each -> parts.add(Prose.stop(words.show(SaidIn.units(each, units)))));
+    RoutineFits.told(standing).forEach(each -> parts.add(Prose.stop(words.show(each))));
     SolderHeat.of(plan.wish().metal(), reference, units)
         .forEach(each -> parts.add(Prose.stop(words.show(each))));
     boolean solders = standing.walked().map(Routine::takesSolder).orElse(true);
@@ -113,22 +116,23 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
                         .remark(
                             "too tight: two wires need "
                                 + units.length(plan.leastRingInsideMm()))));
-    rows.add(row("chain weighs", units.mass(plan.massChainG())).with(Emphasis.MAIN));
-    mark(rows, plan, standing.made().massG(plan.massChainG()));
+    double massG = standing.made().massG(plan.massChainG());
+    String weighed = standing.made().weighed() ? FigureSource.MEASURED.word() : "";
+    rows.add(row("chain weighs", units.mass(massG)).from(weighed).with(Emphasis.MAIN));
+    mark(rows, plan, massG);
     int remarks =
         standing.counted().remarks(units).size()
+            + RoutineFits.told(standing).size()
             + SolderHeat.of(plan.wish().metal(), reference, units).size();
     if (remarks > 0) {
       String things = remarks == 1 ? "1 thing, below" : remarks + " things, below";
       rows.add(row("mind", things).with(Emphasis.TROUBLE));
     }
     String fewer =
-        plan.oneFewerMm().isPresent()
-            ? units.roundedBy(plan.oneFewerMm().getAsDouble(), plan.plusMinusMm())
-            : "none";
+        plan.oneFewerMm().isPresent() ? other(plan, plan.oneFewerMm().getAsDouble()) : "none";
     String one = plan.sized() ? "one repeat " : "one ";
     rows.add(row(one + "fewer", fewer));
-    rows.add(row(one + "more", units.roundedBy(plan.oneMoreMm(), plan.plusMinusMm())));
+    rows.add(row(one + "more", other(plan, plan.oneMoreMm())));
     sizes(rows, standing, plan);
     wire(rows, standing, plan);
     rows.add(
@@ -136,6 +140,11 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
             ? row("holds", units.pull(plan.pull().solderedN()))
             : row("holds", "not reckoned: wires share the pull"));
     return rows;
+  }
+
+  /** The length with a link fewer or more, where its doubt lets it be told from the planned one. */
+  private String other(Plan plan, double mm) {
+    return plan.toldApart(mm) ? units.roundedBy(mm, plan.plusMinusMm()) : "about as long";
   }
 
   /** Where a fineness mark is needed; the sentences with the limits come after the figures. */
@@ -147,7 +156,9 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
   private void sizes(List<Row> rows, Standing standing, Plan plan) {
     SettledLink link = plan.link();
     rows.add(row("link blank", units.length(plan.linkBlankMm())).from(link.blankFrom().word()));
-    boolean turned = standing.walked().flatMap(routine -> routine.detail().linkAdds()).isPresent();
+    boolean turned =
+        standing.walked().flatMap(routine -> routine.detail().linkAdds()).isPresent()
+            && RoutineFits.told(standing).isEmpty();
     rows.add(
         row(turned ? "link adds" : "link inside", units.length(plan.linkInsideMm()))
             .from(link.insideFrom().word()));

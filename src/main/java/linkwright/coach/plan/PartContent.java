@@ -2,27 +2,32 @@ package linkwright.coach.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
 import linkwright.coach.content.Row;
 import linkwright.coach.content.Rows;
-import linkwright.coach.kernel.Model;
-import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.plan.PartPlan;
 import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
+import linkwright.routine.Routine;
 import linkwright.routine.TradeWords;
 import linkwright.standing.Standing;
 
 /** What is no chain: how many, and what its texts will be filled with. */
-final class PartContent {
+public final class PartContent {
   private PartContent() {}
 
-  static List<Part> of(PartPlan part, Standing standing, boolean formers, Model model) {
-    UnitStyle units = model.settings().units();
-    TradeWords words = JobWords.tradeWords(model);
+  /** What it comes to: formers are told where the texts of its routine speak of one. */
+  public static List<Part> of(
+      PartPlan part,
+      Standing standing,
+      Optional<Routine> routine,
+      UnitStyle units,
+      TradeWords words) {
+    boolean formers = routine.filter(known -> known.speaksOf(PlanFields.FORMER)).isPresent();
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of("wanted", Integer.toString(part.pieces())).with(Emphasis.MAIN));
     String toCut = toCut(standing);

@@ -77,11 +77,14 @@ public final class PlanContent {
     counted
         .part()
         .ifPresent(
-            part -> {
-              boolean formers =
-                  routine.map(known -> known.speaksOf(PlanFields.FORMER)).orElse(false);
-              parts.addAll(PartContent.of(part, standing, formers, model));
-            });
+            part ->
+                parts.addAll(
+                    PartContent.of(
+                        part,
+                        standing,
+                        routine,
+                        model.settings().units(),
+                        JobWords.tradeWords(model))));
     if (!counted.holds() && !counted.sentence().isEmpty()) {
       parts.add(Prose.stop(counted.sentence()));
     }
@@ -92,7 +95,7 @@ public final class PlanContent {
         .map(SolderMap::of)
         .ifPresent(map -> solder(map, model, parts));
     routine
-        .filter(known -> counted.holds())
+        .filter(known -> counted.holds() && !standing.made().closed())
         .map(known -> LaidOut.of(model).lackedBy(known))
         .filter(lacks -> !lacks.isEmpty())
         .ifPresent(lacks -> parts.add(Prose.stop(lacks)));

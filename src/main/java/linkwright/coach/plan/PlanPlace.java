@@ -10,6 +10,9 @@ import linkwright.coach.content.Beside;
 import linkwright.coach.content.Content;
 import linkwright.coach.content.Fields;
 import linkwright.coach.content.Part;
+import linkwright.coach.content.Prose;
+import linkwright.coach.content.Row;
+import linkwright.coach.content.Rows;
 import linkwright.coach.form.Asking;
 import linkwright.coach.form.Form;
 import linkwright.coach.kernel.Effect;
@@ -34,26 +37,44 @@ public final class PlanPlace implements Place {
   @Override
   public Content content(Model model) {
     PlanHeld plan = (PlanHeld) model.held();
-    List<Part> typed = new ArrayList<>(List.of(new Fields(plan.open())));
+    List<Part> typed =
+        new ArrayList<>(plan.closed() ? kept(plan) : List.of(new Fields(plan.open())));
     typed.addAll(PlanContent.drawn(plan, model));
     return Content.of("plan", new Beside(typed, PlanContent.comesTo(plan, model)));
+  }
+
+  /** What was wished of a chain that is made: nothing of it is typed any more. */
+  private static List<Part> kept(PlanHeld plan) {
+    List<Row> rows =
+        plan.open().fields().stream()
+            .filter(field -> !field.text().isBlank())
+            .map(field -> Row.of(field.label(), field.text()))
+            .toList();
+    return List.of(Prose.aside("The job is closed: its plan stays as it is."), new Rows(rows));
   }
 
   private static final String DRAFT = "plan";
 
   @Override
   public List<Act> allActs() {
-    return List.of(Act.KEEP);
+    return List.of(Act.KEEP, Act.MORE, Act.LESS);
   }
 
   @Override
   public List<Act> acts(Model model) {
-    return List.of(Act.KEEP);
+    return ((PlanHeld) model.held()).closed()
+        ? Turning.with(List.of(), model, this)
+        : List.of(Act.KEEP);
   }
 
   @Override
   public Turn act(Model model, Act act) {
-    return Turn.to(model);
+    PlanHeld held = (PlanHeld) model.held();
+    return switch (act) {
+      case MORE, LESS ->
+          Turn.to(model.with(held.turned(Turning.to(held.turned(), act) - held.turned())));
+      default -> Turn.to(model);
+    };
   }
 
   /** Opens the plan with what was typed last, entered or not. */
@@ -61,6 +82,9 @@ public final class PlanPlace implements Place {
   public Turn enter(Model model) {
     OpenJob job = model.job().orElseThrow();
     Map<String, String> wish = job.state().course().wish();
+    if (job.state().course().closed()) {
+      return Turn.to(model.with(PlanHeld.closed(PlanFields.form(model, wish), job.standing())));
+    }
     Map<String, String> begun = wish.isEmpty() ? PlanFields.usual(model) : wish;
     Map<String, String> texts = job.drafts().getOrDefault(DRAFT, begun);
     Form form = PlanFields.form(model, texts);

@@ -138,6 +138,9 @@ final class RoundLines {
   }
 
   private static String nearest(Model model, OpenJob job) {
+    if (job.standing().made().closed()) {
+      return "the job is closed: nothing to choose";
+    }
     UnitStyle units = model.settings().units();
     return job.standing()
         .counted()

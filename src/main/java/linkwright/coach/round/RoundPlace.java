@@ -53,7 +53,9 @@ public final class RoundPlace implements Place {
     acts.add(Act.TO_SETTINGS);
     boolean closed = model.job().orElseThrow().state().course().closed();
     acts.add(closed ? Act.MAKE_AGAIN : Act.TO_WHAT_IF);
-    acts.add(Act.TO_REACH);
+    if (!closed) {
+      acts.add(Act.TO_REACH);
+    }
     if (TypedBefore.any(model)) {
       acts.add(Act.KEEP_FOR_ALL);
     }

@@ -47,9 +47,12 @@ public final class ChainChoices {
    * @param texts the wish as typed
    * @param state the job, with what was tried in it
    * @param handbook what can be looked up
-   * @return none where the wish comes to no chain
+   * @return none where the wish comes to no chain, and of a closed job
    */
   public static List<ChainChoice> of(Map<String, String> texts, JobState state, Handbook handbook) {
+    if (state.course().closed()) {
+      return List.of();
+    }
     return CountedPlan.ofTyped(texts, state, handbook)
         .plan()
         .map(plan -> new ChainChoices(texts, state, handbook, plan).all())
@@ -61,9 +64,12 @@ public final class ChainChoices {
     int each = plan.linksPerRepeat();
     ring().ifPresent(choices::add);
     link().ifPresent(choices::add);
-    plan.oneFewerMm()
-        .ifPresent(mm -> choices.add(count(ChainChoice.Way.ONE_FEWER, plan.links() - each, mm)));
-    choices.add(count(ChainChoice.Way.ONE_MORE, plan.links() + each, plan.oneMoreMm()));
+    plan.oneFewerMm().stream()
+        .filter(plan::toldApart)
+        .forEach(mm -> choices.add(count(ChainChoice.Way.ONE_FEWER, plan.links() - each, mm)));
+    if (plan.toldApart(plan.oneMoreMm())) {
+      choices.add(count(ChainChoice.Way.ONE_MORE, plan.links() + each, plan.oneMoreMm()));
+    }
     jumpRings().ifPresent(choices::add);
     clasp().ifPresent(choices::add);
     return choices;

@@ -72,6 +72,9 @@ public final class DraftWords {
 
   /** The forms in which something waits, of all that is kept by their names. */
   public static List<Form.Purpose> waiting(Map<String, Map<String, String>> drafts) {
+    if (drafts.isEmpty()) {
+      return List.of();
+    }
     return Arrays.stream(Form.Purpose.values())
         .filter(purpose -> !of(purpose).isEmpty())
         .filter(

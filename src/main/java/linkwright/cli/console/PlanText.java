@@ -1,4 +1,4 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +9,7 @@ import linkwright.plain.PlainLines;
 import linkwright.text.Text;
 
 /** What a plan comes to, for reading: the lines of the plan's own content, groups apart. */
-final class PlanText {
+public final class PlanText {
   private static final int WIDTH = 78;
 
   private PlanText() {}
@@ -20,7 +20,7 @@ final class PlanText {
    * @param name what the job is called; empty if it has no name
    * @param parts what its plan comes to
    */
-  static List<String> of(String name, List<Part> parts) {
+  public static List<String> of(String name, List<Part> parts) {
     PlainLines plain = new PlainLines(Act::words);
     List<String> lines = new ArrayList<>(List.of(name.isBlank() ? "A chain" : name, ""));
     for (Part part : parts) {
