@@ -117,7 +117,7 @@ class ArchitectureTest {
     Set<String> outside = with(core, "disk", "files", "books", "terminal");
     room("shell", outside, "plain");
     room("schema", core, "files", "books.facts");
-    room("cli.console", outside, "shell");
+    room("cli.console", outside, "shell", "plain");
     room("cli.walk", outside, "shell", "cli.console", "plain");
     room("cli", outside, "shell", "cli.console", "cli.walk", "plain", "schema");
   }

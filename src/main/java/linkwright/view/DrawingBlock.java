@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import linkwright.coach.content.Drawing;
+import linkwright.text.Dots;
 import linkwright.text.Text;
 
 /** Shapes to one scale, side by side, each with its caption below. */
@@ -145,6 +146,18 @@ final class DrawingBlock implements Block {
         case SOLID -> dots.patch(line);
       }
     }
-    dots.draw(area, tone);
+    put(dots, area, tone);
+  }
+
+  /** At the top left of the area; empty cells leave what stands there. */
+  private static void put(Dots dots, Canvas area, Tone tone) {
+    for (int row = 0; row < area.height(); row++) {
+      String text = dots.row(row, area.glyphs() == Glyphs.ASCII);
+      for (int column = 0; column < text.length(); column++) {
+        if (text.charAt(column) != ' ') {
+          area.text(column, row, text.substring(column, column + 1), tone);
+        }
+      }
+    }
   }
 }

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import linkwright.text.Dots;
+import linkwright.text.Dots.At;
 import linkwright.view.ChainBar.Portion;
-import linkwright.view.Dots.At;
 import linkwright.view.LengthBar.Kind;
 import linkwright.view.LengthBar.Piece;
 import org.junit.jupiter.api.Nested;
@@ -43,7 +46,8 @@ class DrawingTest {
               ████        ██  ██  ██   \s
                 ██    ██████      ██████
                 ██    ██      ██      ██
-              ██████  ██████      ██████""");
+              ██████  ██████      ██████\
+              """);
     }
 
     @Test
@@ -104,9 +108,11 @@ class DrawingTest {
       }
       Dots dots = new Dots(10, 5, Dots.scale(4, 4, 10, 5), new At(3, 1));
       dots.line(circle);
-      Canvas canvas = new Canvas(10, 5, Glyphs.FULL);
-      dots.draw(canvas, Tone.PLAIN);
-      assertThat(canvas.toGrid().text())
+      String drawn =
+          IntStream.range(0, 5)
+              .mapToObj(row -> dots.row(row, false).stripTrailing() + "\n")
+              .collect(Collectors.joining());
+      assertThat(drawn)
           .isEqualTo(
               """
               ⠀⣠⠔⠊⠉⠉⠑⠢⣄
@@ -122,17 +128,17 @@ class DrawingTest {
     void thickWireIsThickToScale() {
       Dots dots = new Dots(4, 3, 4, new At(0, 0));
       dots.wire(List.of(new At(-9, 0), new At(9, 0)), 1.0);
-      assertThat(dots.row(0, Glyphs.FULL)).isEqualTo("    ");
-      assertThat(dots.row(1, Glyphs.FULL)).isEqualTo("⣿⣿⣿⣿");
-      assertThat(dots.row(2, Glyphs.FULL)).isEqualTo("    ");
+      assertThat(dots.row(0, false)).isEqualTo("    ");
+      assertThat(dots.row(1, false)).isEqualTo("⣿⣿⣿⣿");
+      assertThat(dots.row(2, false)).isEqualTo("    ");
     }
 
     @Test
     void upIsUp() {
       Dots dots = new Dots(2, 2, 1, new At(0, 0));
       dots.line(List.of(new At(-5, 3.5), new At(5, 3.5)));
-      assertThat(dots.row(0, Glyphs.FULL)).isEqualTo("⠉⠉");
-      assertThat(dots.row(1, Glyphs.FULL)).isBlank();
+      assertThat(dots.row(0, false)).isEqualTo("⠉⠉");
+      assertThat(dots.row(1, false)).isBlank();
     }
 
     @Test
@@ -140,9 +146,9 @@ class DrawingTest {
       Dots dots = new Dots(6, 3, 2, new At(0, 0));
       dots.wire(List.of(new At(-2, -2), new At(2, 2)), 0.5);
       for (int row = 0; row < 3; row++) {
-        assertThat(dots.row(row, Glyphs.ASCII)).matches("[ -~]{6}");
+        assertThat(dots.row(row, true)).matches("[ -~]{6}");
       }
-      assertThat(dots.row(1, Glyphs.ASCII)).isNotBlank();
+      assertThat(dots.row(1, true)).isNotBlank();
     }
 
     @Test

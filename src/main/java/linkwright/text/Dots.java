@@ -1,4 +1,4 @@
-package linkwright.view;
+package linkwright.text;
 
 import java.util.List;
 
@@ -12,10 +12,11 @@ import java.util.List;
  * constructor lands in the middle.
  */
 public final class Dots {
-  static final int ACROSS = 2;
+  /** Dots in the width of a cell. */
+  public static final int ACROSS = 2;
 
   /** Dots in the height of a cell. */
-  static final int DOWN = 4;
+  public static final int DOWN = 4;
 
   /** Bits of the Braille pattern by column and row of the dot (Unicode, block U+2800). */
   private static final int[][] BITS = {{0x01, 0x02, 0x04, 0x40}, {0x08, 0x10, 0x20, 0x80}};
@@ -145,15 +146,19 @@ public final class Dots {
     return Math.hypot(x - x0 - along * dx, y - y0 - along * dy);
   }
 
-  /** A row of cells as text; spaces where nothing is drawn. */
-  public String row(int row, Glyphs glyphs) {
+  /**
+   * A row of cells as text; spaces where nothing is drawn.
+   *
+   * @param ascii whether Braille can't be drawn
+   */
+  public String row(int row, boolean ascii) {
     StringBuilder text = new StringBuilder(columns);
     for (int column = 0; column < columns; column++) {
       int bits = bits(column, row);
       if (bits == 0) {
         text.append(' ');
       } else {
-        text.append(glyphs == Glyphs.ASCII ? ascii(bits) : (char) (0x2800 + bits));
+        text.append(ascii ? ascii(bits) : (char) (0x2800 + bits));
       }
     }
     return text.toString();
@@ -182,17 +187,5 @@ public final class Dots {
       return many > 2 ? '+' : ':';
     }
     return upper ? '\'' : '.';
-  }
-
-  /** Puts the drawing onto an area, at its top left; empty cells leave what stands there. */
-  public void draw(Canvas area, Tone tone) {
-    for (int row = 0; row < rows; row++) {
-      String text = row(row, area.glyphs());
-      for (int column = 0; column < columns; column++) {
-        if (text.charAt(column) != ' ') {
-          area.text(column, row, text.substring(column, column + 1), tone);
-        }
-      }
-    }
   }
 }
