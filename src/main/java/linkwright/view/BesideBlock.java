@@ -11,6 +11,9 @@ final class BesideBlock implements Block {
   private static final int WIDE_ENOUGH = 72;
   private static final int GAP = 2;
 
+  /** Rows of a figure of the smallest size, and its word in two. */
+  private static final int FIGURE = 5;
+
   /** What a form needs without its hints. */
   private static final int FORM = 42;
 
@@ -58,6 +61,12 @@ final class BesideBlock implements Block {
   @Override
   public int least() {
     return Math.min(wanted(), side ? 3 : 6);
+  }
+
+  /** A figure that can be read from across a bench, with its word. */
+  @Override
+  public int kept() {
+    return has(beside.first(), Figure.class) ? Math.min(wanted(), FIGURE) : least();
   }
 
   @Override

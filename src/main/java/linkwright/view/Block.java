@@ -8,8 +8,13 @@ interface Block {
   /** Rows below which it says nothing any more. */
   int least();
 
-  /** Rows below which it goes only where nothing else gives way any more. */
+  /** Rows in which it shows what it is there for: others give way first. */
   default int kept() {
+    return least();
+  }
+
+  /** Rows in which it shows how that begins: a figure is drawn as small as it goes for it. */
+  default int begun() {
     return least();
   }
 

@@ -45,11 +45,7 @@ final class BlockMaking implements PartCases<Block> {
     int wide = two ? (width - FlowBlock.GAP) / 2 : width;
     FlowBlock block =
         new FlowBlock(
-            FlowRows.of(parts, wide, keys, glyphs),
-            keys.firstOf(turns),
-            two ? 2 : 1,
-            height,
-            body.told());
+            FlowRows.of(parts, wide, keys, glyphs), keys.firstOf(turns), two ? 2 : 1, body.told());
     return parts.stream().allMatch(BlockMaking::spare) ? new SpareBlock(block) : block;
   }
 

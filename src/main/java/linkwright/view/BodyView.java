@@ -251,7 +251,15 @@ final class BodyView {
     for (Block.GivesWay willing : Block.GivesWay.values()) {
       take(blocks, rows, height, willing, Block::kept);
     }
+    take(blocks, rows, height, Block.GivesWay.TURNS, Block::begun);
+    int[] smallest = rows.clone();
+    take(blocks, smallest, height, Block.GivesWay.SHRINKS, Block::least);
+    if (sum(smallest) <= height) {
+      return smallest;
+    }
+    // However small the figure: it helps no text to begin, and so it can at least be read.
     take(blocks, rows, height, Block.GivesWay.TURNS, Block::least);
+    take(blocks, rows, height, Block.GivesWay.SHRINKS, Block::least);
     for (int i = rows.length - 1; i >= 0; i--) {
       int over = sum(rows) - height;
       rows[i] = Math.max(0, rows[i] - Math.max(0, over));

@@ -14,6 +14,7 @@ final class FigureBlock implements Block {
   private final Figure figure;
   private final String word;
   private final int wanted;
+  private final int kept;
 
   /** Rows of the word below the figure. */
   private final int words;
@@ -25,6 +26,8 @@ final class FigureBlock implements Block {
     this.words = Math.max(1, Text.wrap(glyphs.spelt(word), Math.max(2, width)).size());
     this.wanted =
         BigFigures.high(figure.number(), width, Math.max(1, room - words), glyphs) + words;
+    int read = BigFigures.high(figure.number(), width, BigFigures.rowsAt(1, glyphs), glyphs);
+    this.kept = Math.min(wanted, read + words);
   }
 
   @Override
@@ -35,6 +38,12 @@ final class FigureBlock implements Block {
   @Override
   public int least() {
     return Math.min(Math.max(LEAST, words + 1), wanted);
+  }
+
+  /** It can be read from across a bench. */
+  @Override
+  public int kept() {
+    return kept;
   }
 
   @Override

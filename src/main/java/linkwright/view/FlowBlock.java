@@ -17,24 +17,21 @@ final class FlowBlock implements Block {
 
   private static final int LEAST = 3;
 
-  /** Rows of a place that are never its text's: its head, and what a figure shrinks to. */
-  private static final int OTHERS = 4;
+  /** Rows of what is to be done that tell that it begins here. */
+  private static final int BEGUN = 1;
 
   private final List<FlowRows.FlowRow> rows;
   private final String key;
   private final int columns;
-  private final int placeHeight;
   private final boolean told;
 
   /**
    * Such a text.
    *
-   * @param placeHeight rows of the place in which it stands, among what else that says
    * @param told whether it says itself which page is shown and how to turn on
    */
-  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns, int placeHeight, boolean told) {
+  FlowBlock(List<FlowRows.FlowRow> rows, String key, int columns, boolean told) {
     this.told = told;
-    this.placeHeight = placeHeight;
     this.rows = rows;
     this.key = key;
     this.columns = columns;
@@ -108,14 +105,35 @@ final class FlowBlock implements Block {
     return Math.min(LEAST, rows.size());
   }
 
-  /** What is to be done, with the worst caution, unless the place has no room for it anyhow. */
+  /** With the cautions before it, all that is to be done. */
   @Override
   public int kept() {
-    int least = DoInSight.above(rows, 1).size();
-    int need = (least + columns - 1) / columns + (told ? 1 : 0);
-    return least > 0 && need <= placeHeight - OTHERS
-        ? Math.max(least(), Math.min(rows.size(), need))
-        : least();
+    return shownAtOnce(toBeDone());
+  }
+
+  /** With the cautions before it, how what is to be done begins. */
+  @Override
+  public int begun() {
+    int end = toBeDone();
+    int first = end;
+    while (first > 0 && rows.get(first - 1).kind() == Prose.Kind.DO) {
+      first--;
+    }
+    return shownAtOnce(Math.min(end, first + BEGUN));
+  }
+
+  private int shownAtOnce(int first) {
+    int need = (first + columns - 1) / columns + (told ? 1 : 0);
+    return Math.min(rows.size(), Math.max(least(), need));
+  }
+
+  /** Rows up to the end of what is to be done; 0 where nothing is. */
+  private int toBeDone() {
+    int end = rows.size();
+    while (end > 0 && rows.get(end - 1).kind() != Prose.Kind.DO) {
+      end--;
+    }
+    return end;
   }
 
   @Override
@@ -156,19 +174,10 @@ final class FlowBlock implements Block {
               && !parts.get(0).get(0).kind().later();
       if (laterNext) {
         PageLine.draw(area, shown, turns, key, "why and what may go wrong");
-      } else if (shown == 0 && cautionsLeft(parts) > 0) {
-        long more = cautionsLeft(parts);
-        PageLine.draw(
-            area, shown, turns, key, more + (more == 1 ? " caution more" : " cautions more"));
       } else {
         PageLine.draw(area, shown, turns, key);
       }
     }
-  }
-
-  /** How many cautions begin after what is shown first. */
-  private long cautionsLeft(List<List<FlowRows.FlowRow>> parts) {
-    return parts.stream().skip(columns).flatMap(List::stream).filter(DoInSight::begins).count();
   }
 
   private static void column(Canvas area, List<FlowRows.FlowRow> rows, boolean card) {
@@ -200,7 +209,7 @@ final class FlowBlock implements Block {
       parts.add(rows.subList(0, first));
       cut(parts, rows.subList(first, rows.size()), onePart);
     } else {
-      cut(parts, DoInSight.in(rows, onePart * columns), onePart);
+      cut(parts, rows, onePart);
     }
     return parts;
   }
