@@ -285,14 +285,19 @@ class OwnBenchTest {
         Wishes.common().without(WishKeys.LINK_BLANK).with(WishKeys.LINK_PATTERN, "round");
     assertThat(Standing.routineFor(round.texts(), JobBook.HANDBOOK).map(Routine::id))
         .contains("round-cable");
+    Wishes open = round.without(WishKeys.RING_INSIDE, WishKeys.RING_OVAL);
+    assertThat(
+            Standing.routineFor(open.with(WishKeys.METAL, "fine-silver").texts(), JobBook.HANDBOOK)
+                .map(Routine::id))
+        .as("what fuses")
+        .contains("loop-in-loop");
     Map<String, String> fine =
         round
-            .without(WishKeys.RING_INSIDE, WishKeys.RING_OVAL)
+            .without(WishKeys.RING_OVAL)
             .with(WishKeys.WIRE, "0.3 mm")
             .with(WishKeys.LINK_FORMERS, "ring=1.2 mm")
+            .with(WishKeys.RING_INSIDE, "1.2 mm")
             .texts();
-    assertThat(Standing.routineFor(fine, JobBook.HANDBOOK).map(Routine::id))
-        .contains("loop-in-loop");
     assertThat(Standing.ofWish(fine, JobBook.HANDBOOK).quote().orElseThrow().hoursFirst())
         .as("20 to 40 h, by which the power for fine wire was chosen: no independent check")
         .isBetween(20.0, 40.0);
