@@ -68,12 +68,17 @@ class ManyLengthsTest {
       long[] took = new long[SEEDS];
       for (int seed = -4; seed < SEEDS; seed++) {
         CutOrder order = order(Math.floorMod(seed, SEEDS) + 1, 1.5, blanks);
-        // the time of this thread alone, for other work on the machine is not the plan's
-        long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-        CutPlan plan = Cutting.plan(order);
-        long ended = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-        assertThat(plan.complete()).isFalse();
-        took[Math.floorMod(seed, SEEDS)] = (ended - start) / 1_000_000;
+        // the time of this thread alone, and the better of two: what else runs on the machine takes
+        // the cores' caches too
+        long best = Long.MAX_VALUE;
+        for (int again = 0; again < 2; again++) {
+          long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+          CutPlan plan = Cutting.plan(order);
+          long ended = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+          assertThat(plan.complete()).isFalse();
+          best = Math.min(best, (ended - start) / 1_000_000);
+        }
+        took[Math.floorMod(seed, SEEDS)] = best;
       }
       System.out.println(
           "Cutting 1,000 lengths, sizes of blank "

@@ -81,8 +81,8 @@ class RoutineDetailTest {
           part: run
           stage: {bar: filed}
           counts: each
-          does: [dust]
-          cautions: [dust-lemel]
+          does: [dust, flux-fumes]
+          cautions: [dust-lemel, ventilation]
           do: File.
           solder: {tip to body: hard}
           loop: {back-to: saw-bars, until: the ends are square}
