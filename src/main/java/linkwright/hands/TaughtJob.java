@@ -60,6 +60,10 @@ public record TaughtJob(
   /** Looked at so much later than its time it says when somebody came, not when it was clean. */
   private static final double LATE = 1.5;
 
+  /** What a plan asks → the key of a bench that holds it. */
+  private static final Map<String, String> OF_PLAN =
+      Map.of(WishKeys.KERF, "kerf", WishKeys.USUAL_LOSS, "losses.all");
+
   public TaughtJob {
     stages = Map.copyOf(stages);
     paces = Map.copyOf(paces);
@@ -101,10 +105,13 @@ public record TaughtJob(
   /** Key of a bench → what was typed for a job, as it would be typed there. */
   public static Map<String, String> typed(JobState state) {
     Map<String, String> typed = new LinkedHashMap<>();
-    String kerf = state.course().wish().getOrDefault(WishKeys.KERF, "").strip();
-    if (!kerf.isEmpty()) {
-      typed.put("kerf", kerf);
-    }
+    OF_PLAN.forEach(
+        (asked, key) -> {
+          String text = state.course().wish().getOrDefault(asked, "").strip();
+          if (!text.isEmpty()) {
+            typed.put(key, text);
+          }
+        });
     if (!state.accounts().currency().isBlank()) {
       typed.put("prices.currency", state.accounts().currency().strip());
     }
