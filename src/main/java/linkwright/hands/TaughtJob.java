@@ -60,10 +60,6 @@ public record TaughtJob(
   /** Looked at so much later than its time it says when somebody came, not when it was clean. */
   private static final double LATE = 1.5;
 
-  /** What a plan asks → the key of a bench that holds it. */
-  private static final Map<String, String> OF_PLAN =
-      Map.of(WishKeys.KERF, "kerf", WishKeys.USUAL_LOSS, "losses.all");
-
   public TaughtJob {
     stages = Map.copyOf(stages);
     paces = Map.copyOf(paces);
@@ -105,13 +101,8 @@ public record TaughtJob(
   /** Key of a bench → what was typed for a job, as it would be typed there. */
   public static Map<String, String> typed(JobState state) {
     Map<String, String> typed = new LinkedHashMap<>();
-    OF_PLAN.forEach(
-        (asked, key) -> {
-          String text = state.course().wish().getOrDefault(asked, "").strip();
-          if (!text.isEmpty()) {
-            typed.put(key, text);
-          }
-        });
+    ofPlan(typed, "kerf", state, WishKeys.KERF);
+    ofPlan(typed, "losses.all", state, WishKeys.USUAL_LOSS);
     if (!state.accounts().currency().isBlank()) {
       typed.put("prices.currency", state.accounts().currency().strip());
     }
@@ -127,6 +118,14 @@ public record TaughtJob(
               }
             });
     return typed;
+  }
+
+  /** What a plan asks and a bench holds under that key. */
+  private static void ofPlan(Map<String, String> typed, String key, JobState state, String asked) {
+    String text = state.course().wish().getOrDefault(asked, "").strip();
+    if (!text.isEmpty()) {
+      typed.put(key, text);
+    }
   }
 
   /** Metal and temper as they are told apart here. */
