@@ -91,6 +91,10 @@ final class HotWorkGate {
    * is asked last: after whatever else the form asks.
    */
   static Turn confirmed(Model model, Place place, Form form) {
+    Optional<Form> asking = form.asking();
+    if (asking.isPresent()) {
+      return place.edited(model, asking.get(), false);
+    }
     Turn turn = place.confirmed(model, form);
     return turn.effects().stream().anyMatch(HotWorkGate::closes) && asks(model)
         ? Turn.to(model.with(new HotWorkHeld(model.held(), Optional.of(Act.KEEP))))

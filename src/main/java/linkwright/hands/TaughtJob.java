@@ -101,10 +101,8 @@ public record TaughtJob(
   /** Key of a bench → what was typed for a job, as it would be typed there. */
   public static Map<String, String> typed(JobState state) {
     Map<String, String> typed = new LinkedHashMap<>();
-    String kerf = state.course().wish().getOrDefault(WishKeys.KERF, "").strip();
-    if (!kerf.isEmpty()) {
-      typed.put("kerf", kerf);
-    }
+    ofPlan(typed, "kerf", state, WishKeys.KERF);
+    ofPlan(typed, "losses.all", state, WishKeys.USUAL_LOSS);
     if (!state.accounts().currency().isBlank()) {
       typed.put("prices.currency", state.accounts().currency().strip());
     }
@@ -120,6 +118,14 @@ public record TaughtJob(
               }
             });
     return typed;
+  }
+
+  /** What a plan asks and a bench holds under that key. */
+  private static void ofPlan(Map<String, String> typed, String key, JobState state, String asked) {
+    String text = state.course().wish().getOrDefault(asked, "").strip();
+    if (!text.isEmpty()) {
+      typed.put(key, text);
+    }
   }
 
   /** Metal and temper as they are told apart here. */

@@ -47,8 +47,14 @@ public record Length(double mm) {
         .orElseGet(() -> readThickness(typed));
   }
 
-  /** Reads how thick a wire is, one of its two sizes: a length that any wire may have. */
-  public static Read<Length> readThickness(String typed) {
+  /** Reads how wide a wire is, as broad as strip may be: a length, or a gauge number as above. */
+  public static Read<Length> readWidth(String typed) {
+    return WrittenGauge.read(typed)
+        .map(gauge -> gauge.map(Length::new))
+        .orElseGet(() -> readSize(typed));
+  }
+
+  private static Read<Length> readThickness(String typed) {
     return readSize(typed).flatMap(length -> asThickness(length, typed));
   }
 

@@ -104,6 +104,11 @@ public final class Performer {
     return job.map(slug -> take(ready, books.open(slug, ready.handbook()))).orElse(ready);
   }
 
+  /** A model that knows what the other jobs lack, their books looked at only. */
+  public Model besideOthers(Model model) {
+    return model.withTray(books.tray(model.handbook()).jobs());
+  }
+
   /** The model after the message and everything that followed from it. */
   public Model take(Model model, Message message) {
     Model current = model;

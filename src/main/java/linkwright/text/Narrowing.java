@@ -43,6 +43,17 @@ public final class Narrowing {
     return found.stream().map(Ranked::item).toList();
   }
 
+  /**
+   * The items that have what is typed for a whole name, in any case, with or without accents, in
+   * their own order.
+   */
+  public static <T> List<T> called(String typed, List<T> items, Function<T, List<String>> wordsOf) {
+    String whole = folded(typed).strip();
+    return items.stream()
+        .filter(item -> wordsOf.apply(item).stream().map(Narrowing::folded).anyMatch(whole::equals))
+        .toList();
+  }
+
   /** The rank of all parts together, 0 the best; empty if one of them is not there. */
   private static OptionalInt rank(List<String> parts, List<String> names) {
     int sum = 0;

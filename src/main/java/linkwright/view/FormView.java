@@ -87,7 +87,7 @@ final class FormView {
       List<Offered> offered = field.offered();
       int shown = Math.min(MOST_CHOICES, offered.size());
       for (int i = 0; i < shown; i++) {
-        boolean meant = i == 0 && field.takesParts();
+        boolean meant = i == 0 && field.takesParts() && field.whichOne().isEmpty();
         String mark = meant ? glyphs.pick("▸ ", "> ") : "  ";
         Offered choice = offered.get(i);
         String line =

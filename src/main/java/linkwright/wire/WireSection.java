@@ -51,7 +51,7 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
 
   /**
    * Reads the size of a wire: {@code 0.9 mm} or {@code 19 AWG}; for strip its width and thickness,
-   * {@code 3 mm x 1 mm} or {@code 3 x 1 mm}.
+   * {@code 3 mm x 1 mm}, {@code 3 x 1 mm} or {@code 12 AWG x 18 AWG}.
    */
   public static Read<WireSection> read(Section section, String typed) {
     if (section == Section.ROUND && namesSection(typed)) {
@@ -227,11 +227,11 @@ public record WireSection(Section section, double widthMm, double thicknessMm) {
               + section.word()
               + ". Write its width and its thickness, as in 3 mm x 1 mm.");
     }
-    Read<Length> thickness = Length.readThickness(sides[1]);
-    Read<Length> width = Length.readSize(sides[0]);
+    Read<Length> thickness = Length.readWire(sides[1]);
+    Read<Length> width = Length.readWidth(sides[0]);
     if (!width.isGood() && sides[0].matches("[\\d.,/ ]+")) {
-      // 3 x 1 mm: one unit serves both.
-      width = Length.readSize(sides[0] + " " + sides[1].replaceFirst("^[\\d.,/ ]+", ""));
+      // 3 x 1 mm, 12 x 18 AWG: one unit serves both.
+      width = Length.readWidth(sides[0] + " " + sides[1].replaceFirst("^[\\d.,/ ]+", ""));
     }
     return Read.all(List.of(width, thickness))
         .map(both -> new WireSection(section, both.get(0).mm(), both.get(1).mm()))

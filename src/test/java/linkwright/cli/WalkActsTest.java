@@ -34,6 +34,29 @@ class WalkActsTest {
     assertThat(line.err()).doesNotContain("fault");
   }
 
+  /** Which lot has some was told, and nothing of the other job. */
+  @Test
+  void another_job_that_lacks_the_same_wire_is_told_where_the_wire_is() {
+    for (String job : List.of("Window chain", "Door chain")) {
+      String plan =
+          line.file(
+                  "lack.yaml",
+                  """
+                  format: 1
+                  metal: copper
+                  wire: 0.8 mm
+                  link: {pattern: scroll, length: 24 mm, width: 5.6 mm}
+                  ring: {inside: 4 mm}
+                  finished-length: 22 cm
+                  clasp: {length: 15 mm, mass: 1.5 g}
+                  stock: [100 mm]
+                  """)
+              .toString();
+      line.typing(List.of("esc", "wire", "quit"), "walk", "--plain", "--new", job, "--plan", plan);
+    }
+    assertThat(line.out()).contains("Another open job lacks ", " of the same wire, this one ");
+  }
+
   @Test
   void places_of_hers_open_and_speak() {
     line.typing(

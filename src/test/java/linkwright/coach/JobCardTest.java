@@ -46,8 +46,8 @@ class JobCardTest {
 
   /** Whose the other job is stands nowhere in this one. */
   @Test
-  void another_job_that_lacks_the_same_wire_is_told_at_plan_and_card() {
-    for (String place : List.of("p", "d")) {
+  void another_job_that_lacks_the_same_wire_is_told_at_plan_card_and_wire() {
+    for (String place : List.of("p", "d", "w")) {
       assertThat(told(besideAnother(1200, "sterling").press(place)))
           .as(place)
           .contains("Another open job lacks 1.2 m of the same wire")

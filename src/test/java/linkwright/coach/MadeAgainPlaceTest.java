@@ -82,6 +82,14 @@ class MadeAgainPlaceTest {
     assertThat(bench.model().held().place()).isEqualTo(PlaceId.MADE_AGAIN);
   }
 
+  /** The job was begun in 9 k gold, the first that has the word. */
+  @Test
+  void a_metal_that_may_be_several_is_asked_about_and_nothing_begins() {
+    Apprentice bench = closedJob().press("j", "down", "down").type("gold").press("ctrl-k");
+    assertThat(bench.asked()).noneMatch(Effect.BeginJob.class::isInstance);
+    assertThat(bench.shown()).contains("Which “gold”?");
+  }
+
   @Test
   void a_wire_that_cannot_be_read_is_told_beside_it_and_nothing_begins() {
     Apprentice bench = closedJob().press("j", "down", "down", "down").type("x").press("ctrl-k");

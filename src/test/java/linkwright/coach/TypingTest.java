@@ -11,6 +11,8 @@ import linkwright.job.Fact;
 import linkwright.quantity.UnitStyle;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Typing in forms: marked texts, bare numbers, choices that narrow, the rest folded away. */
 class TypingTest {
@@ -144,6 +146,27 @@ class TypingTest {
       assertThat(at(plan).offered().stream().map(Offered::id)).contains("sterling");
       plan.type("terling").press("down");
       assertThat(plan.form().text("metal")).isEqualTo("sterling");
+    }
+
+    /** The first gold, 9 k, and silver of 935 were taken in silence. */
+    @ParameterizedTest
+    @ValueSource(strings = {"gold", "silver", "935"})
+    void what_several_have_is_asked_about_as_it_is_left_and_never_taken(String typed) {
+      plan.type(typed);
+      assertThat(plan.form().fields().get(0).trouble()).as("while it is typed").isEmpty();
+      plan.press("down");
+      assertThat(plan.form().text("metal")).isEqualTo(typed);
+      assertThat(plan.form().fields().get(0).trouble().orElse("")).startsWith("Which “" + typed);
+    }
+
+    @Test
+    void what_several_have_is_not_kept_until_one_is_chosen() {
+      plan.type("gold").press("down").type("1 mm").press("ctrl-k");
+      assertThat(plan.form().at()).isZero();
+      assertThat(at(plan).trouble().orElse("")).startsWith("Which “gold”? gold-");
+      plan.press("right");
+      assertThat(plan.form().text("metal")).isEqualTo("gold-9k-yellow");
+      assertThat(at(plan).trouble()).isEmpty();
     }
 
     @Test

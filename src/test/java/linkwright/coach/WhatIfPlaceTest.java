@@ -29,4 +29,9 @@ class WhatIfPlaceTest {
     assertThat(bench.shown()).contains("Which “gold”?");
     assertThat(bench.model().held().form().orElseThrow().text("metal 2")).isEqualTo("gold");
   }
+
+  @Test
+  void a_part_that_one_metal_alone_has_is_that_metal() {
+    assertThat(asked("fine sil", "", "").shown()).contains("2: Fine silver");
+  }
 }

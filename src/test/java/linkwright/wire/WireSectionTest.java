@@ -190,8 +190,41 @@ class WireSectionTest {
     /** The same was told of each side. */
     @Test
     void tellsWhatIsWrongWithBothSidesOnce() {
-      String told = WireSection.read(Section.HALF_ROUND, "12 ga x 16 ga").problem().orElseThrow();
-      assertThat(told.split("“ga” is not a unit", -1)).as(told).hasSize(2);
+      String told = WireSection.read(Section.HALF_ROUND, "12 gu x 16 gu").problem().orElseThrow();
+      assertThat(told.split("“gu” is not a", -1)).as(told).hasSize(2);
+    }
+
+    /** Sizes of the gauges: ASTM B258, and the Imperial Standard Wire Gauge, BS 3737. */
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "half-round 12 AWG x 18 AWG | HALF_ROUND | 2.0525 | 1.0237",
+          "half-round 12 x 18 AWG | HALF_ROUND | 2.0525 | 1.0237",
+          "strip 12 AWG x 16 AWG | STRIP | 2.0525 | 1.2908",
+          "strip 12 SWG by 16 SWG | STRIP | 2.642 | 1.626",
+          "strip 3 mm x 18 AWG | STRIP | 3 | 1.0237",
+          "D 10 AWG x 1 mm | HALF_ROUND | 2.5882 | 1",
+        })
+    void isReadByGauge(String typed, Section section, double width, double thickness) {
+      WireSection wire = WireSection.read(typed).orThrow();
+      assertThat(wire.section()).isEqualTo(section);
+      assertThat(wire.widthMm()).isCloseTo(width, within(0.0005));
+      assertThat(wire.thicknessMm()).isCloseTo(thickness, within(0.0005));
+    }
+
+    @Test
+    void isAskedOfWhichGaugeAsItIsOfRoundWire() {
+      assertThat(WireSection.read("half-round 12 ga x 18 ga").problem().orElseThrow())
+          .contains("12 of which gauge?", "18 of which gauge?");
+      assertThat(WireSection.read("strip 12 x 18 ga").problem().orElseThrow())
+          .contains("12 of which gauge?");
+    }
+
+    @Test
+    void thatIsTooThickForItsWidthIsToldSoByGaugeToo() {
+      assertThat(WireSection.read("half-round 12 AWG x 16 AWG").problem().orElseThrow())
+          .startsWith("Half-round wire is at most half as thick as it is wide");
     }
   }
 

@@ -338,12 +338,13 @@ final class FormTalk {
     coach.takeTold().stream().filter(told::add).forEach(lines::say);
     Field after = form().orElseThrow().fields().get(index);
     tellTrouble(after);
-    return after.trouble().isEmpty();
+    return after.trouble().or(after::whichOne).isEmpty();
   }
 
   private void tellTrouble(Field field) {
     field
         .trouble()
+        .or(field::whichOne)
         .map(new WalkPage(coach.model()).plain()::filled)
         .map(sentence -> capital(field.label()) + ": " + sentence)
         .filter(told::add)

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import linkwright.coach.kernel.Message;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.Notice;
@@ -19,6 +20,9 @@ import linkwright.shell.Performer;
  * The coach as a walk works it: acts are chosen, fields are typed, and what it says is gathered.
  */
 final class WalkCoach {
+  /** Where it is told that other jobs lack the same wire: their books are read only then. */
+  private static final Set<Act> OF_WIRE = Set.of(Act.TO_WIRE, Act.TO_PLAN, Act.TO_CARD);
+
   private final Performer performer;
   private final BinaryTake takes;
   private final List<String> told = new ArrayList<>();
@@ -90,6 +94,9 @@ final class WalkCoach {
   }
 
   void choose(Act act) {
+    if (OF_WIRE.contains(act) && model.tray().isEmpty()) {
+      model = performer.besideOthers(model);
+    }
     take(new Message.ActChosen(act));
     hear();
   }

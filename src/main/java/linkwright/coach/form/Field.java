@@ -29,6 +29,8 @@ public record Field(
     List<Offered> choices,
     Optional<String> trouble,
     Nature nature) {
+  /** So many of the choices are named in a question. */
+  private static final int MOST_NAMED = 5;
 
   /**
    * What a field takes and how it is told.
@@ -98,7 +100,7 @@ public record Field(
     return with(new Nature(nature.measure(), nature.units(), nature.help(), nature.aside(), true));
   }
 
-  /** Whether the best of the choices offered is what is meant by a part of it. */
+  /** Whether the only choice that holds a part is what is meant by it. */
   public boolean takesParts() {
     return !nature.whole();
   }
@@ -192,17 +194,44 @@ public record Field(
   }
 
   /**
-   * What is meant by what is typed: a number with the user's unit, the choice that fits best; the
-   * text itself where it is neither.
+   * What is meant by what is typed: a number with the user's unit, the one choice that goes by that
+   * name or alone holds it; the text itself where it is neither.
    */
   public String value() {
     if (choices.isEmpty()) {
       return nature.measure().complete(line.text(), nature.units());
     }
-    List<Offered> offered = offered();
-    return line.text().isBlank() || offered.isEmpty() || isChoice() || !takesParts()
+    return line.text().isBlank() || isChoice() || !takesParts()
         ? line.text()
-        : offered.get(0).id();
+        : meant().map(Offered::id).orElse(line.text());
+  }
+
+  /** The one choice that goes by what is typed, or alone holds it; empty where several do. */
+  public Optional<Offered> meant() {
+    List<Offered> called = Narrowing.called(line.text(), choices, Offered::names);
+    List<Offered> near = called.isEmpty() ? offered() : called;
+    return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+  }
+
+  /** Asks which is meant, where what is typed may be several of the choices. */
+  public Optional<String> whichOne() {
+    boolean several = takesParts() && !line.text().isBlank() && !isChoice() && offered().size() > 1;
+    return several && meant().isEmpty() ? Optional.of(which()) : Optional.empty();
+  }
+
+  /** Whether that is asked beside it already. */
+  boolean asks(String question) {
+    return trouble.equals(Optional.of(question));
+  }
+
+  private String which() {
+    List<String> near = offered().stream().map(Offered::id).toList();
+    int more = near.size() - MOST_NAMED;
+    return "Which “%s”? %s%s."
+        .formatted(
+            line.text().strip(),
+            String.join(", ", near.subList(0, Math.min(MOST_NAMED, near.size()))),
+            more > 0 ? " and %d more".formatted(more) : "");
   }
 
   /** What it stands at, in the user's units, a number with its unit; as typed where it is not. */
@@ -247,9 +276,17 @@ public record Field(
 
   /** The same field as it is left: what is meant stands in it; a note goes on where it ended. */
   Field left() {
+    if (whichOne().isPresent()) {
+      return asked();
+    }
     return !line.marked() && isNote(line.text())
         ? with(LineEdit.at(line.text()))
         : withText(value());
+  }
+
+  /** The same field, which asks after what may be several, the text going on where it ended. */
+  Field asked() {
+    return whichOne().map(which -> with(LineEdit.at(text())).with(Optional.of(which))).orElse(this);
   }
 
   /** The same field with what is meant standing in it; where that stands already, as it is. */
@@ -286,7 +323,9 @@ public record Field(
     boolean narrowed = among.size() < choices.size();
     int next =
         at < 0
-            ? (by > 0 ? (narrowed && takesParts() && among.size() > 1 ? 1 : 0) : among.size() - 1)
+            ? (by > 0
+                ? (narrowed && meant().isPresent() && among.size() > 1 ? 1 : 0)
+                : among.size() - 1)
             : Math.floorMod(at + by, among.size());
     return withText(among.get(next).id());
   }

@@ -250,6 +250,13 @@ public record Form(
     return mapFields(Field::completed);
   }
 
+  /** The same form asking after each choice that may be several; empty if there is none. */
+  public Optional<Form> asking() {
+    return fields.stream().anyMatch(field -> field.whichOne().isPresent())
+        ? Optional.of(mapFields(Field::asked).atFirstTrouble())
+        : Optional.empty();
+  }
+
   private Form explained(boolean other) {
     return new Form(purpose, title, fields, at, keepWords, unfolded, other, about);
   }
@@ -266,9 +273,22 @@ public record Form(
     return new Form(purpose, title, changed, at, keepWords, unfolded, explained, about);
   }
 
-  /** The same form with the troubles told beside their fields, and no others. */
+  /**
+   * The same form with the troubles told beside their fields, and no others. What may be several is
+   * asked about as it is left: while it is typed its choices are told.
+   */
   public Form withTroubles(Map<String, String> troubles) {
-    return mapFields(field -> field.with(Optional.ofNullable(troubles.get(field.id()))));
+    String typed = at < fields.size() ? fields.get(at).id() : "";
+    return mapFields(
+        field ->
+            field.with(
+                field
+                    .whichOne()
+                    .map(
+                        which ->
+                            Optional.of(which)
+                                .filter(any -> !field.id().equals(typed) || field.asks(which)))
+                    .orElseGet(() -> Optional.ofNullable(troubles.get(field.id())))));
   }
 
   /** The same form with what was typed and not entered, by field: it is gone on with. */

@@ -2,7 +2,6 @@ package linkwright.coach.kernel;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import linkwright.coach.content.Prose;
 import linkwright.standing.typed.TypedTwice;
 
@@ -31,9 +30,7 @@ public final class TypedBefore {
         : Optional.of(
             Prose.aside(
                 "Typed for another job too: "
-                    + typed.entrySet().stream()
-                        .map(each -> each.getKey().replace("prices.", "") + " " + each.getValue())
-                        .collect(Collectors.joining(", "))
+                    + TypedTwice.said(typed)
                     + ". {do:keep-for-all} keeps it at your bench."));
   }
 

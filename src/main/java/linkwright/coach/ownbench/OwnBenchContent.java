@@ -50,9 +50,7 @@ public record OwnBenchContent(UnitStyle units, LocalDate today) {
       parts.add(
           Prose.says(
               "Typed for two jobs and not kept yet: "
-                  + twice.entrySet().stream()
-                      .map(each -> each.getKey().replace("prices.", "") + " " + each.getValue())
-                      .collect(Collectors.joining(", "))
+                  + TypedTwice.said(twice)
                   + ". {do:keep-typed} keeps them here."));
     }
     List<Row> rows = new ArrayList<>();

@@ -102,10 +102,11 @@ final class WeighContent {
         units.about(plan.lengthMm(), plan.plusMinusMm()),
         length(in.lengthMm(), units));
     line(lines, "chain", units.mass(plan.massChainG()), mass(in.chainG(), units));
-    line(lines, "links", "" + plan.links(), "" + links.atOrPast(StillToDo.JUDGED));
+    StillToDo left = job.standing().left().get(PieceKind.LINK);
+    line(lines, "links", "" + plan.links(), came(left, PiecesOver.links(plan, job.state())));
     StillToDo rings = job.standing().left().get(PieceKind.RING);
     if (rings != null) {
-      line(lines, "rings", "" + rings.wanted(), "" + rings.good());
+      line(lines, "rings", "" + rings.wanted(), came(rings, PiecesOver.rings(plan, job.state())));
     }
     line(lines, "redone", "", "" + links.sentBack());
     int spare = plan.blanksToCut() - plan.links();
@@ -114,6 +115,11 @@ final class WeighContent {
       int lost = job.state().piles().of(PieceKind.RING).scrapped();
       line(lines, "rings scrapped", "", "" + lost);
     }
+  }
+
+  /** What is in it, and what lies over once that is whole. */
+  private static String came(StillToDo left, int over) {
+    return left.goodForChain() + (left.more() == 0 && over > 0 ? ", " + over + " over" : "");
   }
 
   /** What is no chain: each kind of piece by itself. */
@@ -126,7 +132,8 @@ final class WeighContent {
     for (Map.Entry<PieceKind, StillToDo> kind : job.standing().left().entrySet()) {
       Pile pile = job.state().piles().of(kind.getKey());
       StillToDo left = kind.getValue();
-      line(lines, kind.getKey().id(), "" + left.wanted(), "" + left.good());
+      int over = Math.max(0, pile.alive() - left.wanted());
+      line(lines, kind.getKey().id(), "" + left.wanted(), came(left, over));
       again += pile.sentBack();
       scrapped += pile.scrapped();
     }

@@ -106,7 +106,7 @@ public final class WhatIfPlace implements Place {
         PlanHelp.FieldHelp entry = PlanHelp.of(key);
         Field field =
             key.equals(WishKeys.METAL)
-                ? Field.choiceOf(id, label, "", "left and right go through them", metals).whole()
+                ? Field.choiceOf(id, label, "", "left and right go through them", metals)
                 : Field.of(id, label, "", "empty: as planned")
                     .takes(entry.measure(), model.settings().units());
         fields.add(field.helped(entry.help()));
@@ -127,7 +127,6 @@ public final class WhatIfPlace implements Place {
         : Turn.to(next);
   }
 
-  /** A part of a metal's name is taken where one alone has it, and asked about where several do. */
   @Override
   public Turn confirmed(Model model, Form form) {
     Map<String, String> troubles = new LinkedHashMap<>();
@@ -147,20 +146,8 @@ public final class WhatIfPlace implements Place {
       return field;
     }
     Read<Metal> known = model.handbook().reference().metal(typed);
-    List<Offered> meant = field.offered();
-    if (known.isGood()) {
-      return field.withText(known.orThrow().id());
-    }
-    if (meant.size() == 1) {
-      return field.withText(meant.get(0).id());
-    }
-    troubles.put(
-        field.id(),
-        meant.isEmpty()
-            ? known.problem().orElseThrow()
-            : "Which “%s”? %s."
-                .formatted(typed, String.join(", ", meant.stream().map(Offered::id).toList())));
-    return field;
+    known.problem().ifPresent(problem -> troubles.put(field.id(), problem));
+    return known.found().map(metal -> field.withText(metal.id())).orElse(field);
   }
 
   @Override

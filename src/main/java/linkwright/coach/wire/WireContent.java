@@ -41,7 +41,7 @@ final class WireContent {
     parts.add(new WireBars(units).of(held.stand().get(), plan.get()));
     parts.addAll(words.stands());
     if (!held.stand().get().missing().none() && held.drawn().none()) {
-      parts.addAll(SharedWire.inDrawer(model, model.job().orElseThrow().standing()));
+      parts.addAll(SharedWire.atWire(model, model.job().orElseThrow().standing()));
       parts.add(
           Prose.aside("Enter wire that came, or see what thicker wire drawn down would give."));
     }

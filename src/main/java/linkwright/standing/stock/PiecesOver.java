@@ -24,18 +24,29 @@ public final class PiecesOver {
     if (!kept.isEmpty()) {
       return kept.getOrDefault(Accounts.PIECES_OVER_G, 0.0);
     }
-    boolean alone = plan.sizes().size() == 1;
-    double grams =
-        each(plan.massRingsG(), plan.rings())
-            * over(state.piles().of(PieceKind.RING).alive(), plan.rings());
+    double grams = each(plan.massRingsG(), plan.rings()) * rings(plan, state);
     for (LinksOfSize size : plan.sizes()) {
-      int made =
-          alone
-              ? state.piles().of(PieceKind.LINK).alive()
-              : state.piles().of(PieceKind.LINK, size.name()).alive();
-      grams += each(size.massG(), size.links()) * over(made, size.links());
+      grams += each(size.massG(), size.links()) * over(size, plan, state);
     }
     return grams;
+  }
+
+  /** How many links lie over, of all sizes; those to be done again count too. */
+  public static int links(Plan plan, JobState state) {
+    return plan.sizes().stream().mapToInt(size -> over(size, plan, state)).sum();
+  }
+
+  /** The same of rings. */
+  public static int rings(Plan plan, JobState state) {
+    return over(state.piles().of(PieceKind.RING).alive(), plan.rings());
+  }
+
+  private static int over(LinksOfSize size, Plan plan, JobState state) {
+    return over(
+        plan.sizes().size() == 1
+            ? state.piles().of(PieceKind.LINK).alive()
+            : state.piles().of(PieceKind.LINK, size.name()).alive(),
+        size.links());
   }
 
   /** What was not found at the weighing in, g, told apart as the drawer tells it. */

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import linkwright.bench.OwnBench;
 import linkwright.hands.TaughtJob;
 import linkwright.job.JobState;
@@ -11,7 +12,20 @@ import linkwright.standing.Handbook;
 
 /** Values that she typed alike for two jobs and that her bench does not hold yet. */
 public final class TypedTwice {
+  private static final String LOSS = "losses.all";
+
   private TypedTwice() {}
+
+  /** What was typed, one after the other, each by what it is called where it is typed. */
+  public static String said(Map<String, String> typed) {
+    return typed.entrySet().stream()
+        .map(
+            each ->
+                (each.getKey().equals(LOSS) ? "usual loss" : each.getKey().replace("prices.", ""))
+                    + " "
+                    + each.getValue())
+        .collect(Collectors.joining(", "));
+  }
 
   /** Key of her bench → what was typed, as it would be typed there. */
   public static Map<String, String> of(Handbook handbook) {
@@ -60,6 +74,7 @@ public final class TypedTwice {
   private static boolean holds(OwnBench bench, String key) {
     String price = key.startsWith("prices.") ? key.substring("prices.".length()) : "";
     return (key.equals("kerf") && bench.kerfMm().isPresent())
+        || (key.equals(LOSS) && bench.loss().isPresent())
         || (price.equals("currency") && !bench.prices().currency().isEmpty())
         || bench.prices().others().containsKey(price)
         || (price.startsWith("metal-per-g.")

@@ -76,6 +76,21 @@ class TypedTwiceTest {
     assertThat(of(BARE)).isEmpty();
   }
 
+  /** Her bench holds a usual loss too, but no coil tail. */
+  @Test
+  void the_same_usual_loss_in_two_jobs_is_told_as_the_kerf_is() {
+    JobBook lost =
+        JobBook.scroll(
+            Wishes.common()
+                .with(WishKeys.USUAL_LOSS, "3 %")
+                .with(WishKeys.COIL_TAIL, "4 mm")
+                .texts());
+    assertThat(of(BARE, lost, lost)).isEqualTo(Map.of("losses.all", "3 %"));
+    assertThat(TypedTwice.said(of(BARE, lost, lost))).isEqualTo("usual loss 3 %");
+    OwnBench hers = BARE.with(Map.of("all", 0.05), Map.of(), Map.of());
+    assertThat(of(hers, lost, lost)).isEmpty();
+  }
+
   @Test
   void of_several_that_were_typed_again_the_commonest_is_told() {
     JobBook fine = kerf("0.2 mm");

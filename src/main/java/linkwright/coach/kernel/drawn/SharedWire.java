@@ -1,5 +1,6 @@
 package linkwright.coach.kernel.drawn;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -34,8 +35,19 @@ public final class SharedWire {
 
   /** What the drawer has of the wire that this job lacks; where others lack it too, see above. */
   public static List<Part> inDrawer(Model model, Standing standing) {
+    return of(model, standing).isEmpty() ? there(model, standing) : List.of();
+  }
+
+  /** Where the wire itself is told: the lots that have some of it, and that others lack it too. */
+  public static List<Part> atWire(Model model, Standing standing) {
+    List<Part> parts = new ArrayList<>(of(model, standing));
+    parts.addAll(there(model, standing));
+    return parts;
+  }
+
+  private static List<Part> there(Model model, Standing standing) {
     boolean closed = model.job().filter(job -> job.state().course().closed()).isPresent();
-    return closed || !of(model, standing).isEmpty()
+    return closed
         ? List.of()
         : WireInDrawer.of(standing, model.handbook().drawer()).stream()
             .<Part>map(wire -> Prose.says(says(wire, model.settings().units())))
