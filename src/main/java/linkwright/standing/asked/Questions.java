@@ -67,6 +67,9 @@ public final class Questions {
    */
   private static final double FAR_LINK = 0.25;
 
+  /** A piece whose length is off by less than this share is about such a link. Our own choice. */
+  private static final double NEAR_LINK = 0.15;
+
   /**
    * Rings that are more than so many times as wide as those wished, or as narrow. Our own choice.
    */
@@ -193,6 +196,36 @@ public final class Questions {
                         + " one ("
                         + units.length(own.link().blankMm())
                         + "): which link is it?"));
+    measuredOther(piece, own, sizes);
+  }
+
+  /**
+   * Another link's measures, though the blank that was proposed for this one still stands there.
+   */
+  private void measuredOther(TestPieceTried piece, LinksOfSize own, List<LinksOfSize> sizes) {
+    sizes.stream()
+        .filter(size -> !size.equals(own))
+        .filter(near -> piece.lengthMm().isPresent() && off(piece, near) < NEAR_LINK)
+        .filter(near -> off(piece, own) > FAR_LINK)
+        .min(Comparator.comparingDouble(near -> off(piece, near)))
+        .ifPresent(
+            near ->
+                ask(
+                    true,
+                    "size",
+                    units.length(piece.lengthMm().orElseThrow())
+                        + " is about the length of the "
+                        + near.name()
+                        + " link, not of the "
+                        + own.name()
+                        + " one: which link is it? Choose it, and its own blank and former stand"
+                        + " here."));
+  }
+
+  /** By how much its length is another than the link's, as a share; far where that has none. */
+  private static double off(TestPieceTried piece, LinksOfSize size) {
+    double length = size.link().lengthMm().orElse(Double.POSITIVE_INFINITY);
+    return Math.abs(piece.lengthMm().orElse(0) / length - 1);
   }
 
   private static double apart(double blankMm, LinksOfSize size) {
