@@ -1,6 +1,5 @@
 package linkwright.standing.asked;
 
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +11,6 @@ import linkwright.fit.Misfit;
 import linkwright.job.Fact;
 import linkwright.job.Fact.TestPieceTried;
 import linkwright.job.WireLedger;
-import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
@@ -33,11 +31,6 @@ import linkwright.standing.stock.StockLeft;
  */
 public final class Questions {
   /** More blanks than this are not cut for one chain by hand. Common practice, no source. */
-  /** Natural logarithms of how far a blank may be from a planned one to be taken for its. */
-  private static final double NEAR_BLANK = 0.1;
-
-  private static final double FAR_BLANK = 0.2;
-
   private static final int MANY_PIECES = 2_000;
 
   /** More wire than this is a coil, not what one job takes, mm. Common practice, no source. */
@@ -66,9 +59,6 @@ public final class Questions {
    * own choice.
    */
   private static final double FAR_LINK = 0.25;
-
-  /** A piece whose length is off by less than this share is about such a link. Our own choice. */
-  private static final double NEAR_LINK = 0.15;
 
   /**
    * Rings that are more than so many times as wide as those wished, or as narrow. Our own choice.
@@ -167,69 +157,13 @@ public final class Questions {
   public static Map<String, String> ofTestPiece(
       TestPieceTried piece, Optional<TestPieces> taught, Standing standing, UnitStyle units) {
     Questions questions = new Questions(units);
-    standing.counted().plan().ifPresent(plan -> questions.ofOther(piece, plan.sizes()));
+    standing
+        .counted()
+        .plan()
+        .flatMap(plan -> WhichLink.asked(piece, plan.sizes(), units))
+        .ifPresent(question -> questions.ask(true, "size", question));
     questions.testPiece(piece, taught);
     return questions.asked;
-  }
-
-  /** The blank of another link of the chain, which would teach this one's size wrongly. */
-  private void ofOther(TestPieceTried piece, List<LinksOfSize> sizes) {
-    LinksOfSize own =
-        sizes.stream()
-            .filter(size -> size.name().equals(piece.size()))
-            .findFirst()
-            .orElse(sizes.get(0));
-    sizes.stream()
-        .min(Comparator.comparingDouble(size -> apart(piece.blankMm(), size)))
-        .filter(near -> apart(piece.blankMm(), near) < NEAR_BLANK)
-        .filter(near -> apart(piece.blankMm(), own) > FAR_BLANK)
-        .ifPresent(
-            near ->
-                ask(
-                    true,
-                    "size",
-                    units.length(piece.blankMm())
-                        + " is about the blank of the "
-                        + near.name()
-                        + " link, not of the "
-                        + own.name()
-                        + " one ("
-                        + units.length(own.link().blankMm())
-                        + "): which link is it?"));
-    measuredOther(piece, own, sizes);
-  }
-
-  /**
-   * Another link's measures, though the blank that was proposed for this one still stands there.
-   */
-  private void measuredOther(TestPieceTried piece, LinksOfSize own, List<LinksOfSize> sizes) {
-    sizes.stream()
-        .filter(size -> !size.equals(own))
-        .filter(near -> piece.lengthMm().isPresent() && off(piece, near) < NEAR_LINK)
-        .filter(near -> off(piece, own) > FAR_LINK)
-        .min(Comparator.comparingDouble(near -> off(piece, near)))
-        .ifPresent(
-            near ->
-                ask(
-                    true,
-                    "size",
-                    units.length(piece.lengthMm().orElseThrow())
-                        + " is about the length of the "
-                        + near.name()
-                        + " link, not of the "
-                        + own.name()
-                        + " one: which link is it? Choose it, and its own blank and former stand"
-                        + " here."));
-  }
-
-  /** By how much its length is another than the link's, as a share; far where that has none. */
-  private static double off(TestPieceTried piece, LinksOfSize size) {
-    double length = size.link().lengthMm().orElse(Double.POSITIVE_INFINITY);
-    return Math.abs(piece.lengthMm().orElse(0) / length - 1);
-  }
-
-  private static double apart(double blankMm, LinksOfSize size) {
-    return Math.abs(Math.log(blankMm / size.link().blankMm()));
   }
 
   private void testPiece(TestPieceTried piece, Optional<TestPieces> taught) {
