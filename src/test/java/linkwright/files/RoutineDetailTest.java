@@ -189,7 +189,7 @@ class RoutineDetailTest {
 
   @Test
   void what_a_step_needs_is_read_and_made_before_of_another_kind() throws IOException {
-    String needs = "stage: {bar: filed}\n          needs: {link: cut}";
+    String needs = "stage: {bar: filed}\n    needs: {link: cut}";
     Library library = library(ROUTINE.replace("stage: {bar: filed}", needs));
     assertThat(library.routines().get("mine").steps().get(2).detail().needs())
         .isEqualTo(Map.of(PieceKind.LINK, Stage.CUT));
