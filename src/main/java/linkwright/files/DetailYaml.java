@@ -15,6 +15,7 @@ import linkwright.routine.Loop;
 import linkwright.routine.PieceDetail;
 import linkwright.routine.PieceKind;
 import linkwright.routine.RoutineDetail;
+import linkwright.routine.Stage;
 import linkwright.routine.StepDetail;
 import linkwright.routine.StepId;
 import linkwright.routine.StudyQuestion;
@@ -43,7 +44,8 @@ final class DetailYaml {
         questions(from),
         from.list("pictures", Values::id),
         from.group("suits", "the jobs it suits").map(DetailYaml::suits),
-        from.group("link-adds", "what a link adds").map(DetailYaml::linkAdds));
+        from.group("link-adds", "what a link adds").map(DetailYaml::linkAdds),
+        from.optional("usual-pieces", Values::whole).orElse(1));
   }
 
   static StepDetail ofStep(YamlFields from) {
@@ -59,9 +61,24 @@ final class DetailYaml {
         when(from),
         solder,
         from.group("loop", "the loop").map(DetailYaml::loop),
+        stages(from, "needs", "what it needs"),
         from.texts("tools"),
         from.list("pictures", Values::id),
         questions(from));
+  }
+
+  /** Kind of piece → a stage of it, in the file's order. */
+  static Map<PieceKind, Stage> stages(YamlFields from, String key, String what) {
+    Map<PieceKind, Stage> stages = new LinkedHashMap<>();
+    from.group(key, what)
+        .ifPresent(
+            group -> {
+              group
+                  .all(Values::id)
+                  .forEach((kind, reached) -> stages.put(new PieceKind(kind), new Stage(reached)));
+              group.sound();
+            });
+    return stages;
   }
 
   /** For what jobs a step or a caution is meant: for all if nothing is said. */

@@ -198,7 +198,13 @@ public record PlanFile(
       Map<String, String> texts, Routine routine, Library library) {
     Optional<Pattern> pattern =
         routine.patterns().stream().findFirst().map(library.patterns()::get);
-    return PartPlan.of(texts, library.reference(), pattern, routine.usualLoss()).troubles();
+    return PartPlan.of(
+            texts,
+            library.reference(),
+            pattern,
+            routine.usualLoss(),
+            routine.detail().usualPieces())
+        .troubles();
   }
 
   /** A length makes a chain: beside one a routine that makes none is a slip. */

@@ -96,15 +96,7 @@ final class RoutineYaml {
     String title = from.text("title");
     RoutinePart part =
         from.value("part", Values.word(RoutinePart::of, RoutinePart.words()), RoutinePart.RUN);
-    Map<PieceKind, Stage> stage = new LinkedHashMap<>();
-    from.group("stage", "the stage")
-        .ifPresent(
-            group -> {
-              group
-                  .all(Values::id)
-                  .forEach((kind, reached) -> stage.put(new PieceKind(kind), new Stage(reached)));
-              group.sound();
-            });
+    Map<PieceKind, Stage> stage = DetailYaml.stages(from, "stage", "the stage");
     StepCounting counts =
         from.optional("counts", Values.word(StepCounting::of, StepCounting.words()))
             .orElse(StepCounting.NOTHING);

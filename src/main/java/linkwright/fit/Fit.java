@@ -3,6 +3,7 @@ package linkwright.fit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import linkwright.link.Formed;
 import linkwright.link.Pattern;
 import linkwright.quantity.LastAnswers;
 import linkwright.quantity.Nearest;
@@ -65,6 +66,20 @@ public final class Fit {
                 Sensitivity.of(shape, blankMm, formers, maker, maker.covariance().root())
                     .map(piece -> Expected.of(piece, maker.scatter()))
                     .orElse(new Expected(link.lengthMm(), link.widthMm(), 0, 0)));
+  }
+
+  /**
+   * A piece that was made, as those hands bend it: a ring had wire enough to close, whatever its
+   * blank says.
+   *
+   * @param wireMm the wire's diameter, mm
+   * @param blankMm its blank, mm
+   * @param formersMm the formers it was bent over, mm
+   * @return empty if it cannot be formed
+   */
+  public static Optional<Formed> made(
+      Pattern pattern, double wireMm, Maker maker, double blankMm, Map<String, Double> formersMm) {
+    return new PatternShape(pattern, wireMm).formMade(blankMm, formersMm, maker.bending()).found();
   }
 
   /**

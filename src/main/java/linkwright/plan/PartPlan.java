@@ -60,15 +60,21 @@ public record PartPlan(
   }
 
   /**
-   * Reads it; a key that is missing or blank stays open, the number of pieces is then 1.
+   * Reads it; a key that is missing or blank stays open, the number of pieces is then the usual
+   * one.
    *
    * @param texts key → what was typed
    * @param reference where metals are looked up
    * @param pattern the pattern of the piece, if it has one
    * @param usualLoss the routine's usual loss, for one that is not typed, 0 to 1
+   * @param usualPieces how many are planned by the routine as a rule, 1 or more
    */
   public static Reading of(
-      Map<String, String> texts, Reference reference, Optional<Pattern> pattern, double usualLoss) {
+      Map<String, String> texts,
+      Reference reference,
+      Optional<Pattern> pattern,
+      double usualLoss,
+      int usualPieces) {
     Typed typed = new Typed(texts);
     Optional<Metal> metal = typed.optional(WishKeys.METAL, reference::metal);
     OptionalDouble wire =
@@ -81,7 +87,7 @@ public record PartPlan(
     pattern.ifPresent(known -> formers.putAll(known.formersMm()));
     formers.putAll(new FormersReading(typed).of(WishKeys.LINK_FORMERS, pattern));
     OptionalDouble ring = mm(typed.optional(WishKeys.RING_INSIDE, Length::readSize));
-    int pieces = typed.optional(PIECES, PartPlan::count).orElse(1);
+    int pieces = typed.optional(PIECES, PartPlan::count).orElse(usualPieces);
     double loss =
         typed.optional(WishKeys.USUAL_LOSS, Share::read).map(Share::value).orElse(usualLoss);
     return typed.troubles().isEmpty()

@@ -2,7 +2,9 @@ package linkwright.routine;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** What a routine says besides its stages holds together. */
@@ -55,6 +57,33 @@ final class DetailChecks {
     return findings;
   }
 
+  static List<Finding> whatAStepNeedsIsMadeBefore(Routine routine, Known known) {
+    List<Finding> findings = new ArrayList<>();
+    Map<PieceKind, List<Stage>> made = new LinkedHashMap<>();
+    for (Step step : routine.steps()) {
+      step.detail()
+          .needs()
+          .forEach(
+              (kind, stage) -> {
+                List<Stage> before = made.getOrDefault(kind, List.of());
+                if (step.stage().containsKey(kind) || !before.contains(stage)) {
+                  findings.add(
+                      Finding.at(
+                          step,
+                          "needs",
+                          "Step %s needs the %s \"%s\", which no step before it makes of another kind of piece."
+                              .formatted(step.id(), kind, stage),
+                          "Name a kind that it does not move itself, and a stage that an earlier"
+                              + " step reaches."));
+                }
+              });
+      step.stage()
+          .forEach(
+              (kind, stage) -> made.computeIfAbsent(kind, any -> new ArrayList<>()).add(stage));
+    }
+    return findings;
+  }
+
   static List<Finding> everyGradeIsKnown(Routine routine, Known known) {
     List<Finding> findings = new ArrayList<>();
     for (Step step : routine.steps()) {
@@ -90,6 +119,14 @@ final class DetailChecks {
                         "There is no kind of piece \"%s\".".formatted(kind),
                         Known.nearest(kind.id(), PieceKind.words(routine.pieces().keySet()))));
               }
+              if (piece.perRepeat() > 1 && !counts(routine, kind, piece)) {
+                findings.add(
+                    Finding.ofFile(
+                        "kinds",
+                        "A repeat is counted in links alone, not in \"%s\".".formatted(kind),
+                        "Leave its per-repeat out: a ring comes after every link, and other kinds"
+                            + " are not counted."));
+              }
               if (!piece.pattern().isEmpty() && !known.patterns().contains(piece.pattern())) {
                 findings.add(
                     Finding.ofFile(
@@ -99,6 +136,13 @@ final class DetailChecks {
               }
             });
     return findings;
+  }
+
+  /** Links are counted to a repeat, and a ring to each; an older file says so of rings too. */
+  private static boolean counts(Routine routine, PieceKind kind, PieceDetail piece) {
+    PieceDetail links = routine.detail().kinds().get(PieceKind.LINK);
+    boolean ringToEach = links != null && links.perRepeat() == piece.perRepeat();
+    return kind.equals(PieceKind.LINK) || (kind.equals(PieceKind.RING) && ringToEach);
   }
 
   static List<Finding> everyQuestionHasAChoice(Routine routine, Known known) {

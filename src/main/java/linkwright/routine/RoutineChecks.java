@@ -16,6 +16,7 @@ public final class RoutineChecks {
           StageChecks::everyStageIsListed,
           StageChecks::everyStageHasItsStep,
           StageChecks::stepsFollowTheStages,
+          DetailChecks::whatAStepNeedsIsMadeBefore,
           StageChecks::jointsAreCheckedAfterThePickle,
           StageChecks::ringsAreOvalledAfterJoining,
           StageChecks::whatIsFusedIsNotSoldered,

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
  * @param pictures names of drawings that show it
  * @param suits the jobs it is meant for; empty if for all
  * @param linkAdds what a link adds where that is not its inside; empty where it is
+ * @param usualPieces how many are planned of what is no chain while nothing was typed, 1 or more
  */
 public record RoutineDetail(
     Optional<Level> level,
@@ -24,11 +25,12 @@ public record RoutineDetail(
     List<StudyQuestion> questions,
     List<String> pictures,
     Optional<Suits> suits,
-    Optional<LinkAdds> linkAdds) {
+    Optional<LinkAdds> linkAdds,
+    int usualPieces) {
   /** Nothing of all that. */
   public static final RoutineDetail NONE =
       new RoutineDetail(
-          Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty(), Optional.empty());
+          Optional.empty(), Map.of(), List.of(), List.of(), Optional.empty(), Optional.empty(), 1);
 
   public RoutineDetail {
     kinds = Collections.unmodifiableMap(new LinkedHashMap<>(kinds));
@@ -46,10 +48,20 @@ public record RoutineDetail(
     return linkAdds.filter(adds -> suits.map(Suits::when).filter(met.negate()).isEmpty());
   }
 
-  /** What one repeat of the chain takes: "2 links + 2 round rings"; empty if it is not said. */
+  /**
+   * What one repeat of the chain takes, a ring to each link: "2 links + 2 round rings"; empty if it
+   * is not said.
+   */
   public String repeat() {
+    int links =
+        Optional.ofNullable(kinds.get(PieceKind.LINK)).map(PieceDetail::perRepeat).orElse(1);
     return kinds.entrySet().stream()
-        .map(each -> each.getValue().counted(each.getKey()))
+        .map(
+            each ->
+                each.getValue()
+                    .counted(
+                        each.getKey(),
+                        each.getKey().equals(PieceKind.RING) ? links : each.getValue().perRepeat()))
         .collect(Collectors.joining(" + "));
   }
 }

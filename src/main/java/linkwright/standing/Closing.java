@@ -12,6 +12,7 @@ import linkwright.job.JobState;
 import linkwright.job.PriceList;
 import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
+import linkwright.routine.Makes;
 import linkwright.routine.Routine;
 import linkwright.routine.RoutinePart;
 import linkwright.routine.Step;
@@ -114,7 +115,11 @@ public record Closing(
     Fact.WeighedIn in = accounts.weighedIn();
     double hours = state.times().totalSeconds() / SECONDS_PER_HOUR;
     double trialHours =
-        routine.map(known -> trialSeconds(state, known)).orElse(0.0) / SECONDS_PER_HOUR;
+        routine
+                .filter(known -> known.makes() == Makes.CHAIN)
+                .map(known -> trialSeconds(state, known))
+                .orElse(0.0)
+            / SECONDS_PER_HOUR;
     double chainMetal =
         Math.max(0, in.chainG().orElse(planned.pieceG()) - planned.claspG() - planned.placedG());
     double returned = in.wireReturnedG().orElse(0);

@@ -149,7 +149,12 @@ public record CountedPlan(
   private static CountedPlan part(Map<String, String> texts, Routine routine, Handbook handbook) {
     Optional<Pattern> pattern = routine.patterns().stream().findFirst().flatMap(handbook::pattern);
     PartPlan.Reading reading =
-        PartPlan.of(texts, handbook.reference(), pattern, routine.usualLoss());
+        PartPlan.of(
+            texts,
+            handbook.reference(),
+            pattern,
+            routine.usualLoss(),
+            routine.detail().usualPieces());
     return new CountedPlan(
         Optional.empty(),
         Optional.empty(),

@@ -9,6 +9,7 @@ import linkwright.fit.Maker;
 import linkwright.fit.Proposal;
 import linkwright.fit.Tried;
 import linkwright.fit.Verdict;
+import linkwright.hands.OtherMandrel;
 import linkwright.hands.TriedPieces;
 import linkwright.job.JobState;
 import linkwright.link.Formed;
@@ -71,7 +72,13 @@ public record TestPieces(
     Pattern pattern = wish.link().pattern().orElseThrow();
     Maker maker = basis.hands();
     Read<Proposal> next =
-        Fit.next(pattern, wish.wireMm(), maker, size, basis.ownedMm(), Planning.BLANK_STEP_MM);
+        Fit.next(
+            pattern,
+            wish.wireMm(),
+            maker,
+            size,
+            OtherMandrel.orOwned(pattern, basis.ownedMm(), state.trials(), wish.wireMm(), name),
+            Planning.BLANK_STEP_MM);
     return new TestPieces(
         size,
         pattern,
@@ -84,7 +91,8 @@ public record TestPieces(
             .map(
                 piece ->
                     piece.size().equals(name)
-                        ? formed(wish, maker, piece.blankMm(), piece.formersMm())
+                        ? Fit.made(
+                            pattern, wish.wireMm(), maker, piece.blankMm(), piece.formersMm())
                         : Optional.<Formed>empty())
             .toList());
   }

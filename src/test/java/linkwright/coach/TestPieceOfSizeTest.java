@@ -2,6 +2,7 @@ package linkwright.coach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import linkwright.coach.content.Drawing;
 import linkwright.coach.form.Form;
 import linkwright.job.Fact;
 import linkwright.plan.WishKeys;
@@ -78,5 +79,31 @@ class TestPieceOfSizeTest {
     bench.press("esc", "n");
     assertThat(form().text("size")).isEqualTo("round");
     assertThat(blankMm()).isEqualTo(round);
+  }
+
+  /** The blank that was proposed for the long one stands there still. */
+  @Test
+  void the_measures_of_another_link_are_asked_about_by_the_field_that_is_wrong() {
+    bench.put("length", "5 mm").put("width", "5 mm").press("ctrl-k");
+    assertThat(bench.notice()).contains("is about the length of the round link, not of the long");
+    assertThat(form().fields().get(form().at()).id()).isEqualTo("size");
+    assertThat(bench.entered(Fact.TestPieceTried.class)).isEmpty();
+  }
+
+  @Test
+  void the_drawing_is_of_the_link_of_the_chosen_piece() {
+    choose("round");
+    bench.put("length", "4.9 mm").put("width", "4.9 mm");
+    for (int i = 0; i < 3 && bench.model().held().form().isPresent(); i++) {
+      bench.press("ctrl-k");
+    }
+    assertThat(bench.entered(Fact.TestPieceTried.class)).hasSize(1);
+    Drawing drawn =
+        Pages.of(bench.model()).body().parts().stream()
+            .filter(Drawing.class::isInstance)
+            .map(Drawing.class::cast)
+            .findFirst()
+            .orElseThrow();
+    assertThat(drawn.shapes()).as("wished, the piece, the next").hasSize(3);
   }
 }

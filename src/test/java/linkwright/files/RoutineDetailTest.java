@@ -21,6 +21,7 @@ import linkwright.routine.Loop;
 import linkwright.routine.PieceDetail;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
+import linkwright.routine.Stage;
 import linkwright.routine.Step;
 import linkwright.routine.StepId;
 import linkwright.routine.WaitEnds;
@@ -184,6 +185,29 @@ class RoutineDetailTest {
             "There is no kind of piece \"rod\".",
             "There is no link pattern \"lang\".",
             "The question \"What shows that it is square?\" leaves no choice.");
+  }
+
+  @Test
+  void what_a_step_needs_is_read_and_made_before_of_another_kind() throws IOException {
+    String needs = "stage: {bar: filed}\n    needs: {link: cut}";
+    Library library = library(ROUTINE.replace("stage: {bar: filed}", needs));
+    assertThat(library.routines().get("mine").steps().get(2).detail().needs())
+        .isEqualTo(Map.of(PieceKind.LINK, Stage.CUT));
+    for (String wrong : List.of("{link: finished}", "{bar: sawn}", "{rod: cut}")) {
+      Library other =
+          library(ROUTINE.replace("stage: {bar: filed}", needs.replace("{link: cut}", wrong)));
+      assertThat(other.problems().stream().map(Problem::wrong))
+          .as(wrong)
+          .anyMatch(each -> each.startsWith("Step file-bars needs the "));
+    }
+  }
+
+  @Test
+  void a_repeat_of_rings_is_told_for_it_counts_nothing() throws IOException {
+    Library library =
+        library(ROUTINE.replace("bar: {pattern: long}", "bar: {pattern: long, per-repeat: 2}"));
+    assertThat(library.problems().stream().map(Problem::wrong))
+        .contains("A repeat is counted in links alone, not in \"bar\".");
   }
 
   @Test

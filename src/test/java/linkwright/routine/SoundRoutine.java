@@ -186,14 +186,28 @@ final class SoundRoutine {
     Draft solder(Map<String, String> grades) {
       detail =
           new StepDetail(
-              List.of(), When.ALWAYS, grades, Optional.empty(), List.of(), List.of(), List.of());
+              List.of(),
+              When.ALWAYS,
+              grades,
+              Optional.empty(),
+              Map.of(),
+              List.of(),
+              List.of(),
+              List.of());
       return this;
     }
 
     Draft when(When condition) {
       detail =
           new StepDetail(
-              List.of(), condition, Map.of(), Optional.empty(), List.of(), List.of(), List.of());
+              List.of(),
+              condition,
+              Map.of(),
+              Optional.empty(),
+              Map.of(),
+              List.of(),
+              List.of(),
+              List.of());
       return this;
     }
 

@@ -18,7 +18,6 @@ import linkwright.coach.kernel.safety.HotWorkWords;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.job.OnWay;
-import linkwright.job.Pile;
 import linkwright.job.TimerRun;
 import linkwright.job.WaitEnd;
 import linkwright.routine.Routine;
@@ -210,29 +209,18 @@ final class BenchWait {
     if (!there.counts() || (waits && !more) || chainIn(model, there).isPresent()) {
       return false;
     }
+    if (!Partners.neededAreThere(job, there)) {
+      return false;
+    }
     if (there.begins()) {
       boolean ofTheJob = at.together() && isOfTheWhole(at) && left != null && left.wanted() > 0;
       boolean now = there.step().part() == at.step().part();
       return (now || ofTheJob) && !BenchCount.enoughAreCut(model, there);
     }
     boolean wanted = left == null || left.more() > 0;
-    boolean fresh = there.waiting() > 0 && !there.enough() && othersAreThere(job, there);
+    boolean fresh = there.waiting() > 0 && !there.enough() && Partners.othersAreThere(job, there);
     boolean again = there.redo() > 0 && !there.enough() && !BenchPassing.isLater(there);
     return fresh || (again && wanted);
-  }
-
-  /** Rings are not joined while links that the chain takes are still in the pickle. */
-  private static boolean othersAreThere(OpenJob job, AtBench at) {
-    return at.step().stage().entrySet().stream()
-        .filter(other -> !other.getKey().equals(at.piece()))
-        .allMatch(
-            other -> {
-              Pile pile = job.state().piles().of(other.getKey());
-              StillToDo left = job.standing().left().get(other.getKey());
-              int there = pile.waitingFor(other.getValue()) + pile.atOrPast(other.getValue());
-              int wanted = left == null ? 1 : left.wanted();
-              return pile.begins(other.getValue()) || there >= wanted;
-            });
   }
 
   /**

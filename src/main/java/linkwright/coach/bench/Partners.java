@@ -94,4 +94,27 @@ final class Partners {
                         : "Counted, and the " + partner.carries(at) + ": {do:undo}?"))
         .orElse(model);
   }
+
+  /** Rings are not joined while links that the chain takes are still in the pickle. */
+  static boolean othersAreThere(OpenJob job, AtBench at) {
+    return at.step().stage().entrySet().stream()
+        .filter(other -> !other.getKey().equals(at.piece()))
+        .allMatch(
+            other -> {
+              Pile pile = job.state().piles().of(other.getKey());
+              StillToDo left = job.standing().left().get(other.getKey());
+              int there = pile.waitingFor(other.getValue()) + pile.atOrPast(other.getValue());
+              int wanted = left == null ? 1 : left.wanted();
+              return pile.begins(other.getValue()) || there >= wanted;
+            });
+  }
+
+  /** What is fitted to another kind of piece waits for one of these that is not taken yet. */
+  static boolean neededAreThere(OpenJob job, AtBench at) {
+    return at.step().detail().needs().entrySet().stream()
+        .allMatch(
+            needed ->
+                job.state().piles().of(needed.getKey()).atOrPast(needed.getValue())
+                    > (at.redo() > 0 ? 0 : at.through()));
+  }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Beside;
 import linkwright.coach.content.Emphasis;
 import linkwright.coach.content.Figure;
@@ -23,6 +24,7 @@ import linkwright.coach.kernel.drawn.JobWords;
 import linkwright.coach.kernel.drawn.LaidOut;
 import linkwright.coach.kernel.drawn.PictureContent;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.job.InWait;
@@ -33,6 +35,7 @@ import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.Caution;
+import linkwright.routine.Makes;
 import linkwright.routine.PieceKind;
 import linkwright.routine.Remedy;
 import linkwright.routine.RoutinePart;
@@ -258,6 +261,7 @@ final class StepContent {
     parts.add(new Prose(Prose.Kind.MEASURE, BendContent.marks(step, model)));
     add(parts, model, Prose.Kind.LOOK_FOR, step.lookFor());
     add(parts, model, Prose.Kind.MEASURE, step.measure());
+    parts.add(new Prose(Prose.Kind.MEASURE, logged(at)));
     parts.add(
         at.number() == 1
             ? new Prose(Prose.Kind.LAY_OUT, laidOut.saysWhole(at.routine()))
@@ -270,6 +274,21 @@ final class StepContent {
     parts.add(new Prose(Prose.Kind.NEXT, next(model, at)));
     parts.addAll(BendContent.below(step, model));
     parts.addAll(PictureContent.below(step, model));
+  }
+
+  /** Where that is entered which a trial is made for; empty at a step before its last. */
+  private static String logged(AtBench at) {
+    RoutinePart part = at.step().part();
+    List<Step> steps = at.routine().steps();
+    boolean last = at.number() == steps.size() || steps.get(at.number()).part() != part;
+    if (at.counts() || !last || at.routine().makes() != Makes.CHAIN) {
+      return "";
+    }
+    return switch (part) {
+      case TRIAL -> "Log each test piece: " + ActMention.of(Act.TO_TESTS) + ".";
+      case SAMPLE -> "Log it: " + ActMention.of(Act.TO_TRIAL) + ".";
+      default -> "";
+    };
   }
 
   /** What lacks of the chain where something is done to the whole of it; empty if nothing does. */

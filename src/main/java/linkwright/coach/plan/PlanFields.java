@@ -22,6 +22,8 @@ import linkwright.quantity.UnitStyle;
 import linkwright.reference.Metal;
 import linkwright.routine.ChainEnds;
 import linkwright.routine.Makes;
+import linkwright.routine.PieceDetail;
+import linkwright.routine.PieceKind;
 import linkwright.routine.Routine;
 import linkwright.routine.TradeWords;
 import linkwright.standing.PlanDefaults;
@@ -58,7 +60,7 @@ final class PlanFields {
                                             model.settings().units().length(mm))));
               }
               if (routine.makes() != Makes.CHAIN) {
-                usual.put(PartPlan.PIECES, "1");
+                usual.put(PartPlan.PIECES, "" + routine.detail().usualPieces());
                 usualPart(model, routine).ifPresent(sizes -> put(usual, model, routine, sizes));
               }
             });
@@ -155,7 +157,7 @@ final class PlanFields {
         field(model, WishKeys.LINK_BLANK).aside(),
         field(model, WishKeys.LINK_FORMERS).aside(),
         field(model, WishKeys.LINK_INSIDE).aside(),
-        field(model, WishKeys.LINK_REPEAT).aside(),
+        repeat(model),
         field(model, WishKeys.RING_INSIDE),
         field(model, WishKeys.RING_WIRE).aside(),
         field(model, WishKeys.RING_OVAL).aside(),
@@ -170,6 +172,24 @@ final class PlanFields {
         field(model, WishKeys.COIL_TAIL).aside(),
         field(model, WishKeys.USUAL_LOSS).aside(),
         field(model, WishKeys.CONFIDENCE).aside());
+  }
+
+  /** Stands open where the routine's links are of several sizes: its plan is none without it. */
+  private static Field repeat(Model model) {
+    Field repeat = field(model, WishKeys.LINK_REPEAT);
+    return routine(model)
+        .flatMap(known -> Optional.ofNullable(known.detail().kinds().get(PieceKind.LINK)))
+        .map(PieceDetail::perRepeat)
+        .filter(links -> links > 1)
+        .map(
+            links ->
+                repeat.hinted(
+                    links
+                        + " links by this routine: 1 link + "
+                        + (links - 1)
+                        + " round ring="
+                        + model.settings().units().length(3)))
+        .orElseGet(repeat::aside);
   }
 
   private static Field metal(Model model) {

@@ -48,7 +48,16 @@ final class TestsContent {
 
   /** The next piece bend by bend; nothing where none is proposed or nothing is bent. */
   static List<Part> bends(TestsHeld held, Model model) {
-    return held.taught().map(taught -> BendContent.ofNext(taught, model)).orElse(List.of());
+    return chosen(held, model.job().orElseThrow())
+        .map(taught -> BendContent.ofNext(taught, model))
+        .orElse(List.of());
+  }
+
+  /** What is known of the link of which the chosen piece is; of the planned one where none is. */
+  private static Optional<TestPieces> chosen(TestsHeld held, OpenJob job) {
+    List<Fact.TestPieceTried> pieces = job.state().trials().inOrder();
+    return (held.at() < pieces.size() ? held.of(pieces.get(held.at()).size()) : held.taught())
+        .or(held::taught);
   }
 
   private static List<Part> parts(TestsHeld held, Model model) {
@@ -58,7 +67,8 @@ final class TestsContent {
     held.taught()
         .ifPresent(
             taught -> {
-              parts.add(new Drawing(shapes(taught, held.at(), job, units), List.of(), units));
+              TestPieces drawn = chosen(held, job).orElse(taught);
+              parts.add(new Drawing(shapes(drawn, held.at(), job, units), List.of(), units));
               parts.addAll(next("", taught, units));
               held.others().forEach((size, one) -> parts.addAll(next(size, one, units)));
             });

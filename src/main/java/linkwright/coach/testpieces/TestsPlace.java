@@ -195,7 +195,9 @@ public final class TestsPlace implements Place {
             ((TestsHeld) model.held()).of(fact.size()),
             job.standing(),
             model.settings().units());
-    Optional<Form> asking = Asking.first(form, questions);
+    Optional<Form> asking =
+        Asking.first(form, questions)
+            .map(asked -> questions.containsKey("size") ? asked.atFirstTrouble() : asked);
     return asking.isPresent()
         ? Turn.to(
             model.with(((TestsHeld) model.held()).with(asking)).trouble(Asking.sentence(questions)))

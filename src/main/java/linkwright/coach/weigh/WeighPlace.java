@@ -114,21 +114,32 @@ public final class WeighPlace implements Place {
 
   private static Form weighIn(Model model) {
     Fact.WeighedIn last = model.job().orElseThrow().state().accounts().weighedIn();
+    boolean chain = model.job().orElseThrow().makesChain();
     UnitStyle units = model.settings().units();
     return Form.of(
         Form.Purpose.WEIGH_IN,
         "Weigh and measure what came of it",
         "weigh in",
         List.of(
-            mass("chain", "chain", "finished, with its clasp, {g:9.2}", last.chainG(), units),
+            mass(
+                "chain",
+                chain ? "chain" : "pieces",
+                chain ? "finished, with its clasp, {g:9.2}" : "all that were made, {g:2.1}",
+                last.chainG(),
+                units),
             Field.of(
                     "length",
                     "length",
                     last.lengthMm().isPresent() ? units.length(last.lengthMm().getAsDouble()) : "",
-                    "laid straight, from inside end to inside end, {mm:450}",
+                    chain
+                        ? "laid straight, from inside end to inside end, {mm:450}"
+                        : "of one, where it has a length",
                     Measure.LENGTH,
                     units)
-                .helped("What the chain measures. It is set against the wish and the plan."),
+                .helped(
+                    chain
+                        ? "What the chain measures. It is set against the wish and the plan."
+                        : "What one of them measures. It stands in the book beside the weight."),
             mass(
                 "wire",
                 "wire returned",
@@ -227,7 +238,11 @@ public final class WeighPlace implements Place {
       troubles.put("mass", "Give what was weighed out, such as 14.5 g.");
     }
     if (form.purpose() == Form.Purpose.WEIGH_IN && form.text("chain").isEmpty()) {
-      troubles.put("chain", "Give what the chain weighs, such as 9.2 g.");
+      troubles.put(
+          "chain",
+          model.job().orElseThrow().makesChain()
+              ? "Give what the chain weighs, such as 9.2 g."
+              : "Give what the pieces weigh together, such as 2.1 g.");
     }
     if (form.purpose() == Form.Purpose.HOURS) {
       troubles.putAll(HoursForm.troubles(form, true));

@@ -1,6 +1,5 @@
 package linkwright.standing.asked;
 
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +11,6 @@ import linkwright.fit.Misfit;
 import linkwright.job.Fact;
 import linkwright.job.Fact.TestPieceTried;
 import linkwright.job.WireLedger;
-import linkwright.plan.LinksOfSize;
 import linkwright.plan.Plan;
 import linkwright.plan.RingLength;
 import linkwright.plan.WishKeys;
@@ -33,11 +31,6 @@ import linkwright.standing.stock.StockLeft;
  */
 public final class Questions {
   /** More blanks than this are not cut for one chain by hand. Common practice, no source. */
-  /** Natural logarithms of how far a blank may be from a planned one to be taken for its. */
-  private static final double NEAR_BLANK = 0.1;
-
-  private static final double FAR_BLANK = 0.2;
-
   private static final int MANY_PIECES = 2_000;
 
   /** More wire than this is a coil, not what one job takes, mm. Common practice, no source. */
@@ -164,39 +157,13 @@ public final class Questions {
   public static Map<String, String> ofTestPiece(
       TestPieceTried piece, Optional<TestPieces> taught, Standing standing, UnitStyle units) {
     Questions questions = new Questions(units);
-    standing.counted().plan().ifPresent(plan -> questions.ofOther(piece, plan.sizes()));
+    standing
+        .counted()
+        .plan()
+        .flatMap(plan -> WhichLink.asked(piece, plan.sizes(), units))
+        .ifPresent(question -> questions.ask(true, "size", question));
     questions.testPiece(piece, taught);
     return questions.asked;
-  }
-
-  /** The blank of another link of the chain, which would teach this one's size wrongly. */
-  private void ofOther(TestPieceTried piece, List<LinksOfSize> sizes) {
-    LinksOfSize own =
-        sizes.stream()
-            .filter(size -> size.name().equals(piece.size()))
-            .findFirst()
-            .orElse(sizes.get(0));
-    sizes.stream()
-        .min(Comparator.comparingDouble(size -> apart(piece.blankMm(), size)))
-        .filter(near -> apart(piece.blankMm(), near) < NEAR_BLANK)
-        .filter(near -> apart(piece.blankMm(), own) > FAR_BLANK)
-        .ifPresent(
-            near ->
-                ask(
-                    true,
-                    "size",
-                    units.length(piece.blankMm())
-                        + " is about the blank of the "
-                        + near.name()
-                        + " link, not of the "
-                        + own.name()
-                        + " one ("
-                        + units.length(own.link().blankMm())
-                        + "): which link is it?"));
-  }
-
-  private static double apart(double blankMm, LinksOfSize size) {
-    return Math.abs(Math.log(blankMm / size.link().blankMm()));
   }
 
   private void testPiece(TestPieceTried piece, Optional<TestPieces> taught) {
