@@ -212,7 +212,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
           row(plan.sized() ? "a repeat more" : "a link more", PlanWire.repeat(plan, units))
               .remark(repeat(plan)));
     }
-    rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
+    rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 1)));
     rows.add(
         row(
             "chance",
