@@ -100,6 +100,12 @@ public record JobMetal(
     return figures.orElse(Map.of()).getOrDefault(Accounts.PIECES_OVER_G, 0.0);
   }
 
+  /** Wire that its plan alone named and that went into work, g: what was cut and what came back. */
+  double ofPlanG() {
+    double cut = figures.orElse(Map.of()).getOrDefault(Accounts.WIRE_CUT_G, 0.0);
+    return cut > 0 ? cut + in.wireReturnedG().orElse(0) : 0;
+  }
+
   /** Metal in the finished chain, g. */
   double chainG() {
     return Math.max(0, accountedG() - in.wireReturnedG().orElse(0) - scrapG());

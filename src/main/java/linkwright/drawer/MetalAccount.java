@@ -19,9 +19,9 @@ import linkwright.wire.WireMass;
  * came of that once a job was closed. What is lost is what the closing could not account for; where
  * nothing was weighed out for a job, what it took out of the drawer counts and what was bought for
  * it. What a job had and no lot knew came, too: where nothing was weighed out, as much as came of
- * it at least. Of a job that was closed with no chain weighed nothing is in chains, and what is not
- * accounted for is not lost. Solder that a job took and did not give back is in its chain once that
- * is weighed and the job closed.
+ * it or was cut for it at least. Of a job that was closed with no chain weighed nothing is in
+ * chains, and what is not accounted for is not lost. Solder that a job took and did not give back
+ * is in its chain once that is weighed and the job closed.
  *
  * @param metal the metal, by id
  * @param fineShare its precious metal, 0 to 1; empty where its fineness is not known
@@ -178,7 +178,7 @@ public record MetalAccount(
       boolean weighed = job.outG() > 0;
       double known = weighed ? job.outG() : takenG + boughtG;
       boolean more = !weighed && job.figures().isPresent() && job.chainWeighed();
-      double into = more ? Math.max(known, job.accountedG()) : known;
+      double into = more ? Math.max(known, Math.max(job.accountedG(), job.ofPlanG())) : known;
       came += Math.max(0, into - takenG);
       Fact.WeighedIn in = job.in();
       double unweighed = in.wireReturnedG().isPresent() || job.outG() > 0 ? 0 : returnedG;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import linkwright.job.ChainMade;
 import linkwright.plan.ChainWish;
 import linkwright.plan.EndRings;
 import linkwright.plan.FigureSource;
@@ -50,7 +51,7 @@ public final class PlanYaml {
     }
     standing.walked().ifPresent(routine -> values.put("routine", routine.id()));
     wished(values, plan.wish());
-    counted(values, plan);
+    counted(values, standing.made(), plan);
     wire(values, standing, plan);
     mass(values, standing, plan);
     values.put("joints", plan.joints());
@@ -159,14 +160,20 @@ public final class PlanYaml {
     values.put("clasp_mass_g", wish.claspG());
   }
 
-  private static void counted(Map<String, Object> values, Plan plan) {
+  private static void counted(Map<String, Object> values, ChainMade made, Plan plan) {
     values.put("links", plan.links());
     values.put("rings", plan.rings());
-    values.put("length_mm", plan.lengthMm());
-    values.put("length_plus_minus_mm", plan.plusMinusMm());
-    values.put("one_fewer_mm", optional(plan.oneFewerMm()));
-    values.put("one_more_mm", plan.oneMoreMm());
-    where(values, "exact_ring_inside_mm", optional(plan.exactRingInsideMm()));
+    values.put("length_mm", made.measuredMm().orElse(plan.lengthMm()));
+    if (made.measured()) {
+      values.put("length_from", FigureSource.MEASURED.word());
+    } else {
+      values.put("length_plus_minus_mm", plan.plusMinusMm());
+    }
+    if (!made.closed()) {
+      values.put("one_fewer_mm", optional(plan.oneFewerMm()));
+      values.put("one_more_mm", plan.oneMoreMm());
+      where(values, "exact_ring_inside_mm", optional(plan.exactRingInsideMm()));
+    }
     values.put("link_blank_mm", plan.linkBlankMm());
     values.put("link_inside_mm", plan.linkInsideMm());
     values.put("link_length_mm", optional(plan.link().lengthMm()));

@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import linkwright.disk.Disk;
 import linkwright.disk.DiskTrouble;
 import linkwright.files.yaml.ProblemList;
@@ -34,7 +36,10 @@ public final class DraftStore {
 
   /** What was read or written last, and how the file looked then. */
   private record Known(
-      String stamp, Map<String, Map<String, String>> drafts, Optional<String> unread) {}
+      String stamp,
+      Map<String, Map<String, String>> drafts,
+      Map<String, Map<String, String>> entering,
+      Optional<String> unread) {}
 
   /** The drafts in a folder, which need not exist yet. */
   public DraftStore(Path folder) {
@@ -77,27 +82,25 @@ public final class DraftStore {
   private static Known read(Path path, String stamp) {
     List<Problem> trouble = new ArrayList<>();
     if (!Files.exists(path)) {
-      return new Known(stamp, Map.of(), Optional.empty());
+      return new Known(stamp, Map.of(), Map.of(), Optional.empty());
     }
     ProblemList problems = new ProblemList(path.toString());
     Map<String, Map<String, String>> drafts = new LinkedHashMap<>();
+    Map<String, Map<String, String>> entering = new LinkedHashMap<>();
     Home.read(path, trouble)
         .flatMap(file -> YamlFields.ofFile(file.bytes(), "a draft", problems))
-        .flatMap(fields -> fields.group("forms", "the forms"))
         .ifPresent(
-            forms -> {
-              for (String form : forms.names()) {
-                forms
-                    .group(form, "a form")
-                    .ifPresent(
-                        group ->
-                            drafts.put(form, Collections.unmodifiableMap(group.all(Read::good))));
+            fields -> {
+              fields.group("forms", "the forms").ifPresent(forms -> into(drafts, forms));
+              if (fields.names().contains("entering")) {
+                fields.group("entering", "the forms").ifPresent(forms -> into(entering, forms));
               }
             });
     boolean whole = trouble.isEmpty() && problems.all().isEmpty();
     return new Known(
         stamp,
         Collections.unmodifiableMap(drafts),
+        entering,
         whole
             ? Optional.empty()
             : Optional.of(
@@ -108,6 +111,14 @@ public final class DraftStore {
                     + "."));
   }
 
+  private static void into(Map<String, Map<String, String>> all, YamlFields forms) {
+    for (String form : forms.names()) {
+      forms
+          .group(form, "a form")
+          .ifPresent(group -> all.put(form, Collections.unmodifiableMap(group.all(Read::good))));
+    }
+  }
+
   private static Path aside(Path path) {
     return path.resolveSibling(path.getFileName() + ".unread");
   }
@@ -116,16 +127,73 @@ public final class DraftStore {
   public Optional<String> keep(String slug, String form, Map<String, String> texts) {
     Map<String, Map<String, String>> drafts = new LinkedHashMap<>(of(slug));
     drafts.put(form, texts);
-    return write(slug, drafts);
+    return write(slug, drafts, enteringWithout(slug, form));
   }
 
   /** Forgets what was typed in a form; a sentence if the disk refuses. */
   public Optional<String> drop(String slug, String form) {
     Map<String, Map<String, String>> drafts = new LinkedHashMap<>(of(slug));
-    return drafts.remove(form) == null ? Optional.empty() : write(slug, drafts);
+    return drafts.remove(form) == null
+        ? Optional.empty()
+        : write(slug, drafts, enteringWithout(slug, form));
   }
 
-  private Optional<String> write(String slug, Map<String, Map<String, String>> drafts) {
+  private Map<String, Map<String, String>> enteringWithout(String slug, String form) {
+    Map<String, Map<String, String>> entering = new LinkedHashMap<>(known(file(slug)).entering());
+    entering.remove(form);
+    return entering;
+  }
+
+  /**
+   * Marks what is typed in fields of a form with the entry that it is to become, before that is
+   * written: should the program die in between, what stands in the book is not typed any more.
+   */
+  public Optional<String> entering(String slug, String form, Set<String> fields, String entry) {
+    Map<String, String> marked = new LinkedHashMap<>();
+    of(slug).getOrDefault(form, Map.of()).keySet().stream()
+        .filter(fields::contains)
+        .forEach(field -> marked.put(field, entry));
+    if (marked.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<String, Map<String, String>> entering = enteringWithout(slug, form);
+    entering.put(form, marked);
+    return write(slug, of(slug), entering);
+  }
+
+  /** What waits of a job, without what became an entry that stands. */
+  public Map<String, Map<String, String>> of(String slug, Predicate<String> stands) {
+    Map<String, Map<String, String>> drafts = new LinkedHashMap<>(of(slug));
+    known(file(slug))
+        .entering()
+        .forEach(
+            (form, fields) -> {
+              Map<String, String> left = new LinkedHashMap<>(drafts.getOrDefault(form, Map.of()));
+              fields.forEach(
+                  (field, entry) -> {
+                    if (stands.test(entry)) {
+                      left.remove(field);
+                    }
+                  });
+              drafts.put(form, Collections.unmodifiableMap(left));
+              if (left.isEmpty()) {
+                drafts.remove(form);
+              }
+            });
+    return Collections.unmodifiableMap(drafts);
+  }
+
+  /** Forgets what became an entry that stands; of the rest, that it was to become one. */
+  public Optional<String> settle(String slug, Predicate<String> stands) {
+    return known(file(slug)).entering().isEmpty()
+        ? Optional.empty()
+        : write(slug, of(slug, stands), Map.of());
+  }
+
+  private Optional<String> write(
+      String slug,
+      Map<String, Map<String, String>> drafts,
+      Map<String, Map<String, String>> entering) {
     Path path = file(slug);
     Optional<String> out = home.leadsOut(path);
     if (out.isPresent()) {
@@ -139,7 +207,7 @@ public final class DraftStore {
         Files.deleteIfExists(path);
       } else {
         Disk.folders(folder);
-        Disk.replaceSoon(path, text(drafts).getBytes(StandardCharsets.UTF_8));
+        Disk.replaceSoon(path, text(drafts, entering).getBytes(StandardCharsets.UTF_8));
       }
       return Optional.empty();
     } catch (IOException trouble) {
@@ -147,13 +215,24 @@ public final class DraftStore {
     } finally {
       // What could not be written is written with the next that can be.
       known.put(
-          path, new Known(stamp(path), Collections.unmodifiableMap(drafts), Optional.empty()));
+          path,
+          new Known(stamp(path), Collections.unmodifiableMap(drafts), entering, Optional.empty()));
     }
   }
 
-  private static String text(Map<String, Map<String, String>> drafts) {
+  private static String text(
+      Map<String, Map<String, String>> drafts, Map<String, Map<String, String>> entering) {
     StringBuilder out = new StringBuilder("format: 1\nforms:\n");
-    drafts.forEach(
+    text(out, drafts);
+    if (!entering.isEmpty()) {
+      out.append("entering:\n");
+      text(out, entering);
+    }
+    return out.toString();
+  }
+
+  private static void text(StringBuilder out, Map<String, Map<String, String>> forms) {
+    forms.forEach(
         (form, texts) -> {
           out.append("  ");
           YamlScalar.quoted(out, form);
@@ -171,7 +250,6 @@ public final class DraftStore {
               });
           out.append("}\n");
         });
-    return out.toString();
   }
 
   /**

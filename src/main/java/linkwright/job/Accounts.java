@@ -31,6 +31,9 @@ public record Accounts(
   /** Name of a figure of a closing: links and rings made that the chain does not take, g. */
   public static final String PIECES_OVER_G = "pieces_over_g";
 
+  /** The figure of a closed job: wire that its plan alone named and that was cut or lost, g. */
+  public static final String WIRE_CUT_G = "wire_cut_g";
+
   private static final OptionalDouble NONE = OptionalDouble.empty();
   static final Accounts EMPTY =
       new Accounts(

@@ -231,9 +231,15 @@ public record Plan(
     return SolderOfChain.of(wish, sizes, rings, endRings).pieces();
   }
 
-  /** What to mind about the solder placed at a joint, in sentences. */
+  /** What to mind about the solder placed at a joint, in sentences: nobody typed which strip. */
   public List<String> solderWarnings() {
-    return solder.warnings();
+    String taken =
+        "The usual strip is taken, "
+            + UnitStyle.METRIC.length(Planning.STRIP_WIDTH_MM)
+            + " by "
+            + UnitStyle.METRIC.length(Planning.STRIP_THICKNESS_MM)
+            + ". ";
+    return solder.warnings().stream().map(each -> taken + each).toList();
   }
 
   /** The link's shape; empty for one known by its measures alone. */

@@ -25,6 +25,7 @@ import linkwright.job.Entry;
 import linkwright.job.Fact;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.shell.entering.EnteringDrafts;
 import linkwright.standing.Handbook;
 
 /** The job books in the user's folder, one of them open at a time. */
@@ -72,6 +73,16 @@ final class Books {
     return kept.problem()
         .<Message>map(why -> new Message.NotKept(why))
         .orElseGet(() -> new Message.Kept(kept.orThrow()));
+  }
+
+  /** Where the open book is. */
+  Optional<Path> book() {
+    return open.map(BookFile::path);
+  }
+
+  /** The highest number that this device gave in the open book; nought for none. */
+  int last() {
+    return open.map(book -> EnteringDrafts.last(book, device)).orElse(0);
   }
 
   /** Writes them at one time; the person is whose sitting it is when each is entered. */
@@ -232,13 +243,16 @@ final class Books {
     person = personIn(EntryLines.entries(book.lines()));
     String slug = TrayReading.slug(book.path());
     CautionsMet met = met(handbook);
+    if (book.whyReadOnly().isEmpty()) {
+      EnteringDrafts.settle(drafts, slug);
+    }
     return new Message.JobOpened(
         slug,
         device,
         EntryLines.entries(book.lines()),
         book.whyReadOnly().isPresent(),
         told(book, handbook, drafts.unread(slug)),
-        drafts.of(slug),
+        EnteringDrafts.waiting(drafts, slug),
         book.suspects().stream().map(Books::doubtful).toList(),
         met,
         Optional.of(tray.hands()));

@@ -1,5 +1,6 @@
 package linkwright.shell;
 
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -19,6 +20,7 @@ import linkwright.files.DraftStore;
 import linkwright.files.Home;
 import linkwright.job.Fact;
 import linkwright.quantity.Read;
+import linkwright.shell.entering.EnteringDrafts;
 
 /**
  * Performs the effects of updates and feeds what became of them back, until nothing more is asked.
@@ -30,7 +32,9 @@ public final class Performer {
   private final Runnable bell;
   private final Predicate<String> clipboard;
   private final Home home;
+  private final String device;
   private final StudentBooks students;
+  private final EnteringDrafts entering;
   private ClockNotes notes = ClockNotes.NONE;
   private boolean left;
   private boolean looks;
@@ -65,8 +69,10 @@ public final class Performer {
     this.clipboard = clipboard;
     this.drafts = new DraftStore(home.drafts());
     this.books = new Books(home, device, clock, drafts, patience);
+    this.entering = new EnteringDrafts(drafts, device);
     this.bell = bell;
     this.home = home;
+    this.device = device;
     this.students = new StudentBooks(home, device, clock);
   }
 
@@ -84,6 +90,7 @@ public final class Performer {
 
   /** A model that knows what was typed that is no job's, and keeps what is typed from now on. */
   public Model reminded(Model model) {
+    EnteringDrafts.settle(drafts, Effect.NO_JOB);
     Model known = model.typed(Optional.of(drafts.of(Effect.NO_JOB)));
     return drafts.unread(Effect.NO_JOB).map(known::trouble).orElse(known);
   }
@@ -122,6 +129,7 @@ public final class Performer {
       }
       messages.addAll(answers);
     }
+    entering.over();
     return looks ? elsewhere(current) : current;
   }
 
@@ -201,11 +209,14 @@ public final class Performer {
 
     @Override
     public Optional<Message> keepFacts(Effect.KeepFacts effect) {
+      books.book().ifPresent(book -> entering.mark(model, book, books::last));
       return Optional.of(books.keep(effect.facts(), model.handbook()));
     }
 
     @Override
     public Optional<Message> keepElsewhere(Effect.KeepElsewhere effect) {
+      Path book = home.jobs().resolve(effect.slug() + ".yaml");
+      entering.mark(model, book, () -> EnteringDrafts.last(book, device));
       return Optional.of(books.keepElsewhere(effect.slug(), effect.facts(), model.handbook()));
     }
 
@@ -281,6 +292,7 @@ public final class Performer {
 
     @Override
     public Optional<Message> keepInDrawer(Effect.KeepInDrawer effect) {
+      entering.mark(model, home.drawer(), () -> EnteringDrafts.last(home.drawer(), device));
       return Optional.of(books.keepInDrawer(effect.facts(), model.handbook()));
     }
 
@@ -291,6 +303,8 @@ public final class Performer {
 
     @Override
     public Optional<Message> keepOfStudent(Effect.KeepOfStudent effect) {
+      Path book = students.path(effect.id());
+      entering.mark(model, book, () -> EnteringDrafts.last(book, device));
       return Optional.of(students.keep(effect.id(), effect.by(), effect.facts()));
     }
 

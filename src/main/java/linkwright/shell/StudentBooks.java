@@ -77,7 +77,8 @@ public final class StudentBooks {
     return ClassReading.of(home, folder, zone, handbook, now);
   }
 
-  private Path path(String id) {
+  /** Where her book is that is written here. */
+  Path path(String id) {
     return elsewhere.getOrDefault(id, path(home, id));
   }
 

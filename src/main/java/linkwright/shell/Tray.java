@@ -35,6 +35,7 @@ import linkwright.job.JobState;
 import linkwright.job.Timers;
 import linkwright.quantity.Problem;
 import linkwright.quantity.Read;
+import linkwright.shell.entering.EnteringDrafts;
 import linkwright.shell.remembered.RememberedHands;
 import linkwright.shell.remembered.TaughtFields.Came;
 import linkwright.standing.Handbook;
@@ -182,7 +183,7 @@ final class Tray {
   private List<TrayJob> listed(Instant now) {
     return listed.stream()
         .map(book -> known.getOrDefault(book, read.get(book).named()).at(now, notes.moves(now)))
-        .map(job -> job.alsoWaiting(DraftWords.badge(drafts.of(job.slug()))))
+        .map(job -> job.alsoWaiting(DraftWords.badge(EnteringDrafts.waiting(drafts, job.slug()))))
         .sorted(
             Comparator.comparing(TrayJob::closed)
                 .thenComparing(TrayJob::lastEntry, Comparator.reverseOrder()))

@@ -34,6 +34,9 @@ public final class ClosedFigures {
     plan.map(known -> WireAtBench.of(known, state).massG())
         .filter(grams -> grams > 0)
         .ifPresent(grams -> figures.put(Accounts.WIRE_AT_BENCH_G, grams));
+    plan.map(known -> WireAtBench.cutOfPlanG(known, state))
+        .filter(grams -> grams > 0)
+        .ifPresent(grams -> figures.put(Accounts.WIRE_CUT_G, grams));
     plan.map(known -> PiecesOver.massG(known, state))
         .filter(grams -> grams > 0)
         .ifPresent(grams -> figures.put(Accounts.PIECES_OVER_G, grams));

@@ -35,6 +35,15 @@ class ClosedJobToldTest {
         new PlainLines(Act::words).of(PlanContent.comesTo(bench.job().standing(), bench.model())));
   }
 
+  private static Map<String, Object> yaml(Bencher bench) {
+    JobState state = bench.state();
+    return PlanYaml.of(
+        "Demo",
+        bench.job().standing(),
+        ChainChoices.of(state.course().wish(), state, Bencher.SHELF),
+        Bencher.SHELF.reference());
+  }
+
   @Test
   void the_wire_is_not_cut_any_more() {
     assertThat(shown(open, "w")).contains("The wire will do", "Still to cut");
@@ -86,18 +95,48 @@ class ClosedJobToldTest {
     facts.add(new Fact.JobClosed(""));
     Bencher weighed = Bencher.with(facts.toArray(Fact[]::new));
     assertThat(plan(weighed)).contains("Chain weighs: 9.23 g, measured");
-    JobState state = weighed.state();
-    Map<String, Object> yaml =
-        PlanYaml.of(
-            "Demo",
-            weighed.job().standing(),
-            ChainChoices.of(state.course().wish(), state, Bencher.SHELF),
-            Bencher.SHELF.reference());
-    assertThat(yaml)
+    assertThat(yaml(weighed))
         .containsEntry("closed", true)
         .containsEntry("mass_chain_g", 9.23)
         .containsEntry("mass_chain_from", "measured")
         .containsEntry("wire_to_order_g", 0.0)
         .containsEntry("nearest", List.of());
+  }
+
+  private static Bencher measured(boolean closed) {
+    List<Fact> facts = new ArrayList<>(Demo.facts(Bencher.LIBRARY));
+    OptionalDouble none = OptionalDouble.empty();
+    OptionalDouble rule = OptionalDouble.of(183.7);
+    facts.add(new Fact.WeighedIn(OptionalDouble.of(9.23), rule, none, none, none, none, none));
+    if (closed) {
+      facts.add(new Fact.JobClosed(""));
+    }
+    return Bencher.with(facts.toArray(Fact[]::new));
+  }
+
+  @Test
+  void it_is_as_long_as_the_rule_said() {
+    Bencher made = measured(true);
+    assertThat(plan(made)).contains("Length: 183.7 mm, measured").contains("as reckoned");
+    assertThat(plan(open)).contains("What it weighs:").doesNotContain("as reckoned");
+    assertThat(shown(made, "n")).contains("Measured: 183.7 mm").doesNotContain("±");
+    assertThat(shown(measured(true), "esc")).contains("links, 183.7 mm");
+    assertThat(yaml(made))
+        .containsEntry("length_mm", 183.7)
+        .containsEntry("length_from", "measured")
+        .doesNotContainKey("length_plus_minus_mm");
+  }
+
+  @Test
+  void neither_a_trial_nor_another_count_is_told_of_it() {
+    List<String> offered = List.of("One fewer", "One more", "After a trial", "Ring for that");
+    assertThat(plan(open)).contains("One fewer", "One more", "After a trial");
+    assertThat(plan(measured(true))).doesNotContain(offered);
+    List<String> keys = List.of("one_fewer_mm", "one_more_mm", "exact_ring_inside_mm");
+    assertThat(yaml(open))
+        .containsKeys("one_fewer_mm", "one_more_mm")
+        .doesNotContainKey("length_from");
+    assertThat(yaml(measured(true))).doesNotContainKeys(keys.toArray(String[]::new));
+    assertThat(yaml(measured(false))).containsKeys("one_fewer_mm", "one_more_mm");
   }
 }

@@ -50,6 +50,17 @@ class MadeAgainPlaceTest {
   }
 
   @Test
+  void the_name_proposed_goes_with_the_metal_and_a_name_of_hers_stays() {
+    String[] metal = {"j", "down", "down", "ctrl-u"};
+    Apprentice bench = closedJob().press(metal).type("fine-silver").press("down");
+    assertThat(bench.model().held().form().orElseThrow().text(WishKeys.JOB))
+        .isEqualTo("scroll and ring in fine-silver");
+    Apprentice named = closedJob().press("j").type("Gate II").press("down", "down", "ctrl-u");
+    named.type("fine-silver").press("down");
+    assertThat(named.model().held().form().orElseThrow().text(WishKeys.JOB)).isEqualTo("Gate II");
+  }
+
+  @Test
   void what_was_typed_is_kept_until_the_new_book_is_on_the_disk() {
     Effect dropped = new Effect.DropDraft("gate-chain", "make-again");
     Apprentice bench = closedJob().press("j").type("Gate II").press("ctrl-k");

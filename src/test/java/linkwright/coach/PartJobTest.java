@@ -166,6 +166,12 @@ class PartJobTest {
     }
 
     @Test
+    void is_told_in_words_for_so_many() {
+      Bencher rings = planned("jump-rings", Map.of(PartPlan.PIECES, "50")).press("esc");
+      assertThat(Pages.of(rings.model()).body().toString()).contains("50 rings");
+    }
+
+    @Test
     void fills_the_texts_with_its_sizes() {
       Bencher bench =
           planned(

@@ -69,6 +69,26 @@ class PlanContentTest {
   }
 
   @Test
+  void of_solder_that_nobody_typed_it_says_which_is_taken() {
+    Bencher thin =
+        Bencher.with(
+                new Fact.JobOpened("Thin", "scroll-and-ring"),
+                new Fact.PlanSet(
+                    Wishes.common()
+                        .with(WishKeys.WIRE, "0.8 mm")
+                        .with(WishKeys.USUAL_LOSS, "2.9 %")
+                        .texts()))
+            .press("p");
+    assertThat(rows(thin))
+        .extracting(Row::value)
+        .anySatisfy(
+            value ->
+                assertThat(value)
+                    .startsWith("The usual strip is taken, 1 mm by 0.3 mm. A piece of 0.8 mm is"));
+    assertThat(row(thin, "usual loss").value()).isEqualTo("2.9");
+  }
+
+  @Test
   void the_form_stands_beside_what_it_comes_to() {
     Beside beside = (Beside) new PlanPlace().content(bench.model()).parts().get(0);
     assertThat(beside.first()).startsWith(new Fields(held(bench).open()));

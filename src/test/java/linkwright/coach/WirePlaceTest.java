@@ -83,6 +83,18 @@ class WirePlaceTest {
   @Nested
   class WireThatCame {
     @Test
+    void said_for_several_is_for_the_piece_and_for_no_other() {
+      apprentice.press("n", "ctrl-u").type("links").press("down").type("412 mm").press("ctrl-k");
+      assertThat(apprentice.lastFact())
+          .isInstanceOfSatisfying(
+              Fact.WireAdded.class, came -> assertThat(came.piece()).isEqualTo(PieceKind.LINK));
+      int facts = apprentice.facts().size();
+      apprentice.press("n", "ctrl-u").type("bangle").press("down").type("1 m").press("ctrl-k");
+      assertThat(apprentice.facts()).hasSize(facts);
+      assertThat(apprentice.shown()).contains("Say what the wire is for");
+    }
+
+    @Test
     void isEnteredLengthByLengthAndUndoneAtOnce() {
       apprentice.press("n", "enter").type("412 mm, 0,5 m").press("ctrl-k");
       assertThat(apprentice.facts().subList(2, 4))

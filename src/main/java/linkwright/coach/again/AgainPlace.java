@@ -82,8 +82,20 @@ public final class AgainPlace implements Place {
 
   /** By its routine and what it is made of: the earlier job's name may hold its customer's. */
   private static String called(OpenJob job) {
+    return called(job, job.state().course().wish().getOrDefault(WishKeys.METAL, "").strip());
+  }
+
+  /** A name that was offered goes with the metal that is typed; one that she gave stays hers. */
+  private static Form named(Model model, Form form) {
+    OpenJob job = model.job().orElseThrow();
+    String before = model.held().form().map(was -> was.text(WishKeys.METAL)).orElse("");
+    return form.text(WishKeys.JOB).equals(called(job, before))
+        ? form.withTexts(Map.of(WishKeys.JOB, called(job, form.text(WishKeys.METAL))))
+        : form;
+  }
+
+  private static String called(OpenJob job, String metal) {
     String what = job.state().course().routine().replace('-', ' ').strip();
-    String metal = job.state().course().wish().getOrDefault(WishKeys.METAL, "").strip();
     return (what.isEmpty() ? "job" : what) + (metal.isEmpty() ? "" : " in " + metal);
   }
 
@@ -141,9 +153,10 @@ public final class AgainPlace implements Place {
 
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
-    Form shown = textChanged ? form.withTroubles(troubles(model, form)) : form;
+    Form named = textChanged ? named(model, form) : form;
+    Form shown = textChanged ? named.withTroubles(troubles(model, named)) : form;
     Model next = model.with(new AgainHeld(shown, ((AgainHeld) model.held()).turned()));
-    return textChanged ? Drafting.keep(next, form) : Turn.to(next);
+    return textChanged ? Drafting.keep(next, named) : Turn.to(next);
   }
 
   /** What is wrong with what may differ; what carries over was right before. */

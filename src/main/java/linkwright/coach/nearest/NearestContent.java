@@ -12,6 +12,7 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.drawn.JobWords;
+import linkwright.job.ChainMade;
 import linkwright.plan.Plan;
 import linkwright.quantity.UnitStyle;
 import linkwright.standing.nearest.ChainChoice;
@@ -35,14 +36,17 @@ final class NearestContent {
     Plan plan = job.standing().counted().plan().get();
     UnitStyle units = model.settings().units();
     List<Part> parts = new ArrayList<>();
+    ChainMade made = job.standing().made();
     parts.add(
         new Rows(
             List.of(
                 Row.of("wished", units.length(plan.wish().finishedMm())),
-                Row.of("counted", units.about(plan.lengthMm(), plan.plusMinusMm()))
+                Row.of(
+                        made.measured() ? "measured" : "counted",
+                        made.lengthSaid(plan.lengthMm(), plan.plusMinusMm(), units))
                     .remark(counted(plan))
                     .with(Emphasis.MAIN))));
-    if (job.standing().made().closed()) {
+    if (made.closed()) {
       parts.add(Prose.aside("The job is closed: its plan stays as it is."));
       return new Content(TITLE, parts);
     }

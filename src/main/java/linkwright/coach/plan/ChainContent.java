@@ -11,6 +11,7 @@ import linkwright.coach.content.Rows;
 import linkwright.coach.form.ForecastWords;
 import linkwright.coach.kernel.Clock;
 import linkwright.hands.Fineness;
+import linkwright.job.ChainMade;
 import linkwright.plan.EndRings;
 import linkwright.plan.FigureSource;
 import linkwright.plan.FinenessWord;
@@ -93,9 +94,14 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
             ends ->
                 rows.add(
                     row("at the ends", EndRings.COUNT + " of " + units.length(ends.insideMm()))));
-    rows.add(row("length", units.about(plan.lengthMm(), plan.plusMinusMm())).with(Emphasis.MAIN));
-    plan.plusMinusTrialMm()
-        .ifPresent(mm -> rows.add(row("after a trial", "± " + units.roundedBy(mm, mm))));
+    ChainMade made = standing.made();
+    rows.add(
+        row("length", made.lengthSaid(plan.lengthMm(), plan.plusMinusMm(), units))
+            .from(made.measured() ? FigureSource.MEASURED.word() : "")
+            .with(Emphasis.MAIN));
+    plan.plusMinusTrialMm().stream()
+        .filter(mm -> !made.closed())
+        .forEach(mm -> rows.add(row("after a trial", "± " + units.roundedBy(mm, mm))));
     rows.add(row("wished", units.length(plan.wish().finishedMm())));
     plan.extender()
         .ifPresent(
@@ -107,17 +113,11 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
                                 + extender.links()
                                 + (extender.links() == 1 ? " link, " : " links, ")
                                 + units.length(extender.lengthMm()))));
-    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("ring for that", units.length(mm))));
-    plan.tightRingInsideMm()
-        .ifPresent(
-            mm ->
-                rows.add(
-                    row("ring for that", units.length(mm))
-                        .remark(
-                            "too tight: two wires need "
-                                + units.length(plan.leastRingInsideMm()))));
-    double massG = standing.made().massG(plan.massChainG());
-    String weighed = standing.made().weighed() ? FigureSource.MEASURED.word() : "";
+    if (!made.closed()) {
+      ringForThat(rows, plan);
+    }
+    double massG = made.massG(plan.massChainG());
+    String weighed = made.weighed() ? FigureSource.MEASURED.word() : "";
     rows.add(row("chain weighs", units.mass(massG)).from(weighed).with(Emphasis.MAIN));
     mark(rows, plan, massG);
     int remarks =
@@ -128,11 +128,9 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
       String things = remarks == 1 ? "1 thing, below" : remarks + " things, below";
       rows.add(row("mind", things).with(Emphasis.TROUBLE));
     }
-    String fewer =
-        plan.oneFewerMm().isPresent() ? other(plan, plan.oneFewerMm().getAsDouble()) : "none";
-    String one = plan.sized() ? "one repeat " : "one ";
-    rows.add(row(one + "fewer", fewer));
-    rows.add(row(one + "more", other(plan, plan.oneMoreMm())));
+    if (!made.closed()) {
+      others(rows, plan);
+    }
     sizes(rows, standing, plan);
     wire(rows, standing, plan);
     rows.add(
@@ -140,6 +138,26 @@ public record ChainContent(UnitStyle units, TradeWords words, Reference referenc
             ? row("holds", units.pull(plan.pull().solderedN()))
             : row("holds", "not reckoned: wires share the pull"));
     return rows;
+  }
+
+  private void ringForThat(List<Row> rows, Plan plan) {
+    plan.exactRingInsideMm().ifPresent(mm -> rows.add(row("ring for that", units.length(mm))));
+    plan.tightRingInsideMm()
+        .ifPresent(
+            mm ->
+                rows.add(
+                    row("ring for that", units.length(mm))
+                        .remark(
+                            "too tight: two wires need "
+                                + units.length(plan.leastRingInsideMm()))));
+  }
+
+  private void others(List<Row> rows, Plan plan) {
+    String fewer =
+        plan.oneFewerMm().isPresent() ? other(plan, plan.oneFewerMm().getAsDouble()) : "none";
+    String one = plan.sized() ? "one repeat " : "one ";
+    rows.add(row(one + "fewer", fewer));
+    rows.add(row(one + "more", other(plan, plan.oneMoreMm())));
   }
 
   /** The length with a link fewer or more, where its doubt lets it be told from the planned one. */

@@ -50,7 +50,9 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
         .filter(wire -> wire.known() && !standing.made().closed())
         .ifPresent(wire -> group(parts, "Cut the wire on hand so:", cuts(standing, plan, wire)));
     group(parts, "Taken where nothing was typed:", taken(standing));
-    group(parts, "What it weighs:", mass(plan));
+    String weighs =
+        standing.made().weighed() ? "What it weighs, part by part as reckoned:" : "What it weighs:";
+    group(parts, weighs, mass(plan));
     group(parts, "Joints:", joints(plan));
     return parts;
   }
@@ -210,7 +212,7 @@ record ChainDetails(UnitStyle units, TradeWords words, boolean solders) {
           row(plan.sized() ? "a repeat more" : "a link more", PlanWire.repeat(plan, units))
               .remark(repeat(plan)));
     }
-    rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 0)));
+    rows.add(row("usual loss", Decimals.percent(wish.usualLoss(), 1)));
     rows.add(
         row(
             "chance",

@@ -126,14 +126,18 @@ final class RoundLines {
       return blank
           ? "not set: not needed here"
           : job.standing().left().entrySet().stream()
-              .map(each -> each.getValue().wanted() + " " + each.getKey())
+              .map(each -> each.getKey().counted(each.getValue().wanted()))
               .collect(Collectors.joining(", "));
     }
     UnitStyle units = model.settings().units();
     return job.standing()
         .counted()
         .plan()
-        .map(plan -> plan.links() + " links, " + units.about(plan.lengthMm(), plan.plusMinusMm()))
+        .map(
+            plan ->
+                plan.links()
+                    + " links, "
+                    + job.standing().made().lengthSaid(plan.lengthMm(), plan.plusMinusMm(), units))
         .orElse(blank ? "not set yet" : "set, but it does not come out");
   }
 

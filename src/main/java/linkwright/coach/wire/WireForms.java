@@ -3,7 +3,9 @@ package linkwright.coach.wire;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import linkwright.coach.form.Field;
 import linkwright.coach.form.Form;
 import linkwright.coach.form.Measure;
@@ -261,9 +263,22 @@ final class WireForms {
                 .helped("What is filed to a point and cut off again at each hole.")));
   }
 
-  /** The kind of piece that the wire is for. */
+  /** The kind of piece that the wire is for, said of one or of several. */
   static PieceKind piece(Form form) {
-    return new PieceKind(form.text("piece"));
+    String said = form.text("piece").strip().toLowerCase(Locale.ROOT);
+    return Stream.of(PieceKind.LINK, PieceKind.RING)
+        .filter(kind -> said.equals(kind.many()))
+        .findFirst()
+        .orElseGet(() -> new PieceKind(said));
+  }
+
+  /** What is wrong with the piece, where it is none of those that wire is for. */
+  static Optional<String> pieceTrouble(Form form) {
+    boolean asked = form.fields().stream().anyMatch(field -> field.id().equals("piece"));
+    boolean known = List.of(PieceKind.LINK, PieceKind.RING).contains(piece(form));
+    return !asked || known
+        ? Optional.empty()
+        : Optional.of("Say what the wire is for: link or ring.");
   }
 
   private static Field piece(OpenJob job) {

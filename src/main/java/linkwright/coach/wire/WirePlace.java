@@ -239,6 +239,7 @@ public final class WirePlace implements Place {
   private static Map<String, String> troubles(Model model, Form form) {
     Map<String, String> troubles = new LinkedHashMap<>();
     Amounts amounts = new Amounts(form);
+    WireForms.pieceTrouble(form).ifPresent(sentence -> troubles.put("piece", sentence));
     switch (form.purpose()) {
       case ADD_WIRE -> {
         ChainWish wish = WireForms.wish(model.job().orElseThrow()).orElseThrow();

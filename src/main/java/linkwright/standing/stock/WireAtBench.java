@@ -45,6 +45,26 @@ public record WireAtBench(double lengthMm, double massG) {
   }
 
   /**
+   * How heavy what was cut or lost is, g, where nothing was weighed out and the plan alone names
+   * the wire; 0 else, for that wire is in an account already.
+   */
+  public static double cutOfPlanG(Plan plan, JobState state) {
+    if (!state.wire().added().isEmpty() || state.accounts().weighedOutG() > 0) {
+      return 0;
+    }
+    ChainWish wish = plan.wish();
+    double density = wish.metal().densityGCm3().value();
+    double links = goneMm(WireLengths.ofLinks(plan, state.wire()));
+    double rings = goneMm(WireLengths.ofRings(plan, state.wire()).orElse(List.of()));
+    return WireMass.grams(wish.wireAreaMm2(), links, density)
+        + WireMass.grams(wish.ringAreaMm2(), rings, density);
+  }
+
+  private static double goneMm(List<WireLengths> lengths) {
+    return lengths.stream().mapToDouble(length -> length.cutMm() + length.lostMm()).sum();
+  }
+
+  /**
    * Whether a link or more could be made of it: what is shorter is scrap that nobody gives back.
    */
   public boolean isWorthAsking(Plan plan) {

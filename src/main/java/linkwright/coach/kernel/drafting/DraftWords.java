@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Part;
 import linkwright.coach.content.Prose;
@@ -59,6 +61,13 @@ public final class DraftWords {
     return about.isEmpty() ? field : field + OF + about;
   }
 
+  /** The names under which what is typed in the fields of such a form is kept. */
+  public static Set<String> keys(Form form) {
+    return form.texts().keySet().stream()
+        .map(field -> key(field, form.about()))
+        .collect(Collectors.toSet());
+  }
+
   /** What a key is about; empty for nothing. */
   static String about(String key) {
     int of = key.indexOf(OF);
@@ -66,7 +75,7 @@ public final class DraftWords {
   }
 
   /** The name under which what is typed in such a form is kept. */
-  static String name(Form.Purpose purpose) {
+  public static String name(Form.Purpose purpose) {
     return purpose.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
