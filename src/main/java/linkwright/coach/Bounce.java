@@ -32,6 +32,11 @@ final class Bounce {
     return Coach.meant(model, key).isPresent() ? turn : HotWorkGate.stands(model, turn);
   }
 
+  /** The same, with since when the screen stands that the last press led to. */
+  static Model drawn(Model model, Optional<Instant> since) {
+    return since.map(model.presses()::drawn).map(model::with).orElse(model);
+  }
+
   /** What follows from a key pressed at that moment of the steady clock. */
   static Turn key(Model before, Key key, Instant at) {
     Optional<Act> meant = Coach.meant(before, key);

@@ -37,7 +37,7 @@ final class Clocks {
     Duration by =
         Duration.between(model.now(), ticked.now())
             .minus(Duration.between(model.steady(), ticked.steady()));
-    Model next = model.at(ticked.now(), ticked.steady());
+    Model next = Bounce.drawn(model.at(ticked.now(), ticked.steady()), ticked.drawn());
     boolean runs = model.waits().stream().anyMatch(wait -> !wait.isWatch());
     return runs && by.abs().compareTo(SLIGHT) > 0 ? next.trouble(MOVED) : next;
   }

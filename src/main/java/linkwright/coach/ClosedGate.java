@@ -4,6 +4,7 @@ import java.util.Set;
 import linkwright.coach.bench.BenchAnswers;
 import linkwright.coach.kernel.Effect;
 import linkwright.coach.kernel.Model;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
@@ -18,6 +19,9 @@ final class ClosedGate {
           Fact.SampleChosen.class,
           Fact.TrialMeasured.class,
           Fact.TrialChosen.class,
+          Fact.SittingStarted.class,
+          Fact.SteppedAway.class,
+          Fact.CautionSeen.class,
           Fact.StepOpened.class,
           Fact.StepDone.class,
           Fact.PiecesTaken.class,
@@ -39,7 +43,8 @@ final class ClosedGate {
   /** The turn, unless it would enter work; what is typed stays where it is. */
   static Turn held(Model model, Turn turn) {
     boolean closed = model.job().filter(job -> job.state().course().closed()).isPresent();
-    return closed && turn.effects().stream().anyMatch(ClosedGate::works)
+    boolean sits = turn.next().filter(PlaceId.PERSONS::equals).isPresent();
+    return closed && (sits || turn.effects().stream().anyMatch(ClosedGate::works))
         ? Turn.to(BenchAnswers.reopenFirst(model))
         : turn;
   }

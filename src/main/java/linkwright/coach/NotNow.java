@@ -26,6 +26,10 @@ final class NotNow {
 
   /** What is told of an undo that does nothing, for what stands in front of it. */
   static String notUndone(Model model) {
+    Optional<String> closed = BenchAnswers.closed(model);
+    if (closed.isPresent()) {
+      return "Nothing was undone. " + closed.get();
+    }
     return AskedOnce.acts(Places.of(model), model).contains(Act.BACK_FROM_LOOK)
         ? "Nothing was undone. " + ONLY_LOOKED
         : "Nothing was undone: first what stands here, a card or a question.";
@@ -53,6 +57,10 @@ final class NotNow {
 
   /** What an act is for that is not open now. */
   static String sentence(Model model, Act act) {
+    Optional<String> closed = BenchAnswers.closed(model);
+    if (closed.isPresent()) {
+      return closed.get();
+    }
     boolean asked = !Places.of(model).undoes(model) && !Places.of(model).isDry();
     String what = act.words().replaceFirst(":.*", "");
     return "Not for now: " + what + ". " + (asked ? before(model) : why(model, act));

@@ -70,6 +70,9 @@ final class Jeweller implements Commandline.Typist {
     if (done()) {
       return last.isEmpty() ? "quit" : last.remove(0);
     }
+    if (told.contains("every flame out, gas shut?")) {
+      return "shut";
+    }
     if (told.contains("what do you see?")) {
       return "1";
     }

@@ -225,7 +225,7 @@ class PlainWalkTest {
 
     @Test
     void says_that_the_torch_is_lit_and_asks_before_she_leaves_whether_every_flame_is_out() {
-      List<String> answers = new ArrayList<>(List.of("", "3", "lit", "3", "quit", "", ""));
+      List<String> answers = new ArrayList<>(List.of("", "3", "lit", "3", "quit", "", "shut"));
       boolean[] open = {false};
       int exit =
           line.talking(
@@ -240,6 +240,7 @@ class PlainWalkTest {
       assertThat(exit).isZero();
       assertThat(line.out())
           .contains("Entered: hot work: lit.", "every flame out, gas shut?", "Fire watch: ")
+          .contains("An empty line does nothing here.")
           .contains("Entered: hot work: every flame out, gas shut.");
     }
 

@@ -45,6 +45,23 @@ class ClosedJobToldTest {
   }
 
   @Test
+  void the_bench_says_so_to_every_key_and_enters_nothing() {
+    int entered = closed.entries().size();
+    assertThat(shown(closed, "b")).contains("This job is closed").doesNotContain("Away");
+    assertThat(Pages.of(closed.model()).body().title()).isEqualTo("closed");
+    for (String key : List.of("space", "d", "r", "n", "u", "@", "x", "page-down", "a", "z")) {
+      closed.press(key);
+      assertThat(closed.notice()).as(key).contains("This job is closed. Open it again");
+      assertThat(closed.model().held().form()).as(key).isEmpty();
+    }
+    assertThat(closed.entries()).hasSize(entered);
+    assertThat(Pages.of(closed.model()).open())
+        .extracting(Page.Open::says)
+        .contains("closed: how it opens")
+        .doesNotContain("back at the bench");
+  }
+
+  @Test
   void the_wire_is_not_cut_any_more() {
     assertThat(shown(open, "w")).contains("The wire will do", "Still to cut");
     assertThat(shown(closed, "w"))

@@ -46,15 +46,15 @@ class LessonBookUndoTest extends StudentBench {
       assertThat(parts().toString()).contains("signed by EK").doesNotContain("signed by JB");
       assertThat(book()).as("nothing is erased").hasSize(entries + 1);
       assertThat(book().get(entries).fact()).isInstanceOf(Fact.Struck.class);
-      assertThat(book().get(entries).person()).isEqualTo("JB");
+      assertThat(book().get(entries).person()).as("nobody signed that").isEqualTo(model.person());
       press("u");
       assertThat(learner().signed()).isEmpty();
       press("z", "z");
       assertThat(learner().signed()).extracting(mark -> mark.fact().teacher()).contains("EK", "JB");
       assertThat(book().subList(entries, book().size()))
           .extracting(Entry::person)
-          .as("whose mark it is, takes it back and brings it back")
-          .containsExactly("JB", "EK", "EK", "JB");
+          .as("by whoever is at the bench, in no teacher's name")
+          .containsOnly(model.person());
       press("z");
       assertThat(model.notice().text()).isEqualTo("Nothing was undone here.");
       press("u", "u", "u");
@@ -65,6 +65,20 @@ class LessonBookUndoTest extends StudentBench {
         noJob();
       }
     }
+  }
+
+  @Test
+  void whoever_is_at_the_bench_takes_it_back_in_her_own_name() {
+    press("@");
+    model = performer.take(model, new Message.Pasted("Mara Quill"));
+    press("ctrl-k");
+    lead(PlaceId.STUDENT, mara);
+    sign("Tea");
+    int entries = book().size();
+    press("u", "z");
+    assertThat(book().subList(entries, book().size()))
+        .extracting(Entry::person)
+        .containsExactly(mara, mara);
   }
 
   @Test

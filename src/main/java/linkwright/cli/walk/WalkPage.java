@@ -63,6 +63,9 @@ final class WalkPage {
             .filter(act -> !(asks() && PlaceId.ledToBy(act).isPresent()))
             // A book is opened, and a mark set in it, by the word for it and by no slip.
             .filter(act -> act != Act.TO_STUDENT && act != Act.SIGN_STEP)
+            // What is said of gas is said by a word: an empty line may come from before it was
+            // asked.
+            .filter(act -> act != Act.FLAMES_OUT)
             // What is closed is not opened again by a line that is empty by mistake.
             .filter(act -> !(closed && act == Act.REOPEN));
     this.studentAsked = asks() && STUDENTS.contains(model.held().place());

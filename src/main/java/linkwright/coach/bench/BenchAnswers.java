@@ -56,6 +56,13 @@ public final class BenchAnswers {
     return BenchSitting.reopenFirst(model);
   }
 
+  /** That, in words, at the bench of a job that is closed; empty anywhere else. */
+  public static Optional<String> closed(Model model) {
+    return model.held() instanceof BenchHeld && BenchSitting.closed(model)
+        ? Optional.of(BenchSitting.CLOSED)
+        : Optional.empty();
+  }
+
   /** Whether nobody is at the bench. */
   public static boolean away(Model model) {
     return BenchSitting.away(model);

@@ -68,9 +68,15 @@ final class BenchAway {
 
   static List<Part> parts(Model model, AtBench at) {
     List<Part> parts = new ArrayList<>();
-    parts.add(new Prose(Prose.Kind.HEAD, "Away from the bench"));
-    parts.add(new Prose(Prose.Kind.MAIN, "{do:back-at-bench}: back at the bench"));
-    parts.add(Prose.says("The hours stand still; timers go on."));
+    boolean closed = BenchSitting.closed(model);
+    if (closed) {
+      parts.add(new Prose(Prose.Kind.HEAD, "Closed"));
+      parts.add(new Prose(Prose.Kind.MAIN, BenchSitting.CLOSED));
+    } else {
+      parts.add(new Prose(Prose.Kind.HEAD, "Away from the bench"));
+      parts.add(new Prose(Prose.Kind.MAIN, "{do:back-at-bench}: back at the bench"));
+      parts.add(Prose.says("The hours stand still; timers go on."));
+    }
     BenchContent.next(model).ifPresent(parts::add);
     last(model)
         .ifPresent(
@@ -87,7 +93,7 @@ final class BenchAway {
         model.learning().hides(at.step().id())
             ? "; which, is said before it is shown."
             : ", “" + JobWords.fill(at.step().title(), model) + "”.";
-    parts.add(Prose.says("Open: step " + at.number() + step));
+    parts.add(Prose.says((closed ? "Open last: step " : "Open: step ") + at.number() + step));
     String pieces = WaitingWords.line(WaitingWords.waiting(model));
     parts.add(Prose.says(pieces.isEmpty() ? "No piece waits." : "Waiting: " + pieces + "."));
     timers(model).ifPresent(parts::add);

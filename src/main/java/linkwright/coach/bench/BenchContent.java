@@ -35,7 +35,11 @@ final class BenchContent {
     AtBench at = found.get();
     return BenchLook.at(model, at)
         .map(there -> BenchLook.content(model, at, there))
-        .orElseGet(() -> new Content(title(at), parts(model, held, at)));
+        .orElseGet(() -> new Content(title(model, at), parts(model, held, at)));
+  }
+
+  private static String title(Model model, AtBench at) {
+    return BenchSitting.closed(model) ? "closed" : title(at);
   }
 
   static String title(AtBench at) {

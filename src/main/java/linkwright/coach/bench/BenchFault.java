@@ -87,6 +87,15 @@ final class BenchFault {
     return choices;
   }
 
+  /** What was half asked as a wait fell due: nothing is entered of it, and that is told. */
+  static String notSaid(Model model) {
+    return BenchPlace.screen(model).ask() instanceof BenchAsk.Why why
+        ? " Not entered, no reason was said: "
+            + why.count()
+            + (why.scrap() ? " scrapped." : " to redo.")
+        : "";
+  }
+
   /** Takes the reason by its number; any other key but a number leaves the question. */
   static Turn answer(Model model, BenchAsk.Why why, Key key) {
     int choice = Count.inDigits(key.text(), 1).orElse(0);

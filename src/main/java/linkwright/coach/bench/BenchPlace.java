@@ -318,6 +318,7 @@ public final class BenchPlace implements Place {
               : "why and what may go wrong";
       case DRAWN -> drawn ? DrawnContent.next(model, screen(model)) : act.words();
       case LEAVE_QUESTION -> TypedNumber.says(screen(model), act);
+      case BACK_AT_BENCH -> BenchSitting.closed(model) ? "closed: how it opens" : act.words();
       case MEANWHILE -> BenchWait.says(model);
       case DONE, TOGETHER, WAIT_OVER -> BenchWait.saysOver(model, act);
       case WAIT -> BenchHot.saysWait(model);

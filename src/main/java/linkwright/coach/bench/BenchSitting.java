@@ -14,6 +14,10 @@ import linkwright.routine.Step;
 
 /** Coming to the bench and leaving it: sittings begin and end, cards are seen before the step. */
 final class BenchSitting {
+  static final String CLOSED =
+      "This job is closed. Open it again where it was weighed in: {do:to-weigh-in}, there"
+          + " {do:reopen}.";
+
   private BenchSitting() {}
 
   /**
@@ -51,9 +55,7 @@ final class BenchSitting {
   }
 
   static Model reopenFirst(Model model) {
-    return model.trouble(
-        "This job is closed. Open it again where it was weighed in: {do:to-weigh-in}, there"
-            + " {do:reopen}.");
+    return model.trouble(CLOSED);
   }
 
   static Turn seen(Model model, BenchHeld screen) {

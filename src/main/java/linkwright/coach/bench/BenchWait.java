@@ -63,7 +63,11 @@ final class BenchWait {
                 BenchGate.open(
                     model
                         .calledTo(slug, step.id())
-                        .told("Its wait is over: “" + step.title() + "”."),
+                        .told(
+                            "Its wait is over: “"
+                                + step.title()
+                                + "”."
+                                + BenchFault.notSaid(model)),
                     step))
         .orElseGet(() -> Turn.to(model));
   }

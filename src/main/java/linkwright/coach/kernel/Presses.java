@@ -17,6 +17,7 @@ import linkwright.coach.keys.Pauses;
  * @param counted when it counted last
  * @param between from the time before that it counted to the last, for the same act
  * @param repeatingSince when it began to come faster than anybody presses; empty if it does not
+ * @param drawn since when the screen that it led to stands; empty until that is known
  */
 public record Presses(
     Optional<Key> key,
@@ -24,7 +25,8 @@ public record Presses(
     Instant came,
     Instant counted,
     Duration between,
-    Optional<Instant> repeatingSince) {
+    Optional<Instant> repeatingSince,
+    Optional<Instant> drawn) {
   /** Held so long it is meant. */
   public static final Duration HELD = Duration.ofSeconds(1);
 
@@ -33,7 +35,13 @@ public record Presses(
   /** Nothing was pressed yet. */
   public static final Presses NONE =
       new Presses(
-          Optional.empty(), Optional.empty(), Instant.MIN, Instant.MIN, LONG, Optional.empty());
+          Optional.empty(),
+          Optional.empty(),
+          Instant.MIN,
+          Instant.MIN,
+          LONG,
+          Optional.empty(),
+          Optional.empty());
 
   /** Whether the key comes too soon after the last time for what it would do now. */
   public boolean tooSoon(Key pressed, Act meant, Instant at) {
@@ -45,14 +53,28 @@ public record Presses(
       // What it does changed under her hand: a burst is over before it goes on with other work.
       return unread(pressed, at);
     }
+    Instant since = pause.get().equals(Pauses.UNREAD) ? seen(counted) : counted;
     return Duration.between(came, at).compareTo(Pauses.bounce(meant)) < 0
-        || Duration.between(counted, at).compareTo(pause.get()) < 0;
+        || Duration.between(since, at).compareTo(pause.get()) < 0;
   }
 
   /** Whether nobody could have read yet what that key led to. */
   public boolean unread(Key again, Instant at) {
     return key.filter(again::equals).isPresent()
-        && Pauses.sameBurst(Duration.between(came, at), Duration.between(counted, at));
+        && Pauses.sameBurst(
+            act, Duration.between(seen(came), at), Duration.between(seen(counted), at));
+  }
+
+  /** Nothing is read before it stands on the screen. */
+  private Instant seen(Instant moment) {
+    return drawn.filter(moment::isBefore).orElse(moment);
+  }
+
+  /** The same, with since when the screen stands; only the first one after a count is its own. */
+  public Presses drawn(Instant since) {
+    return drawn.isEmpty() && came.equals(counted) && since.isAfter(counted)
+        ? new Presses(key, act, came, counted, between, repeatingSince, Optional.of(since))
+        : this;
   }
 
   /** The press came before what it answers could be read; the next of that key comes after it. */
@@ -70,6 +92,7 @@ public record Presses(
         at,
         at,
         again ? Duration.between(counted, at) : LONG,
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -78,7 +101,7 @@ public record Presses(
     boolean repeats = Duration.between(came, at).compareTo(Pauses.BOUNCE) < 0;
     Optional<Instant> since =
         repeats ? repeatingSince.or(() -> Optional.of(came)) : Optional.empty();
-    return new Presses(key, act, at, counted, between, since);
+    return new Presses(key, act, at, counted, between, since, drawn);
   }
 
   /** Whether the key is held since a second or longer. */

@@ -12,6 +12,9 @@ public final class Pauses {
   /** Sooner than this nobody has read what the press would end. */
   public static final Duration UNREAD = Duration.ofMillis(700);
 
+  /** Sooner than this nobody has heated what she lit a torch for. */
+  private static final Duration HEATED = Duration.ofSeconds(1);
+
   /** Quicker than this nobody presses twice to end something twice: it bounces, or is held. */
   private static final Duration BY_HAND = Duration.ofMillis(300);
 
@@ -47,6 +50,9 @@ public final class Pauses {
           Act.STOP_TIMER,
           Act.TRY_AGAIN,
           Act.GIVE_UP);
+
+  /** What says that it is hot from now on. */
+  private static final Set<Act> LIGHTS = Set.of(Act.LIT, Act.HOT_ON);
 
   /** Where a bounce does no harm. */
   private static final Set<Act> HARMLESS =
@@ -109,12 +115,14 @@ public final class Pauses {
    * Whether a press that would end something belongs to the ones before it. A burst is over after a
    * look; whoever treads steadily and takes none has what came up before her for five seconds.
    *
+   * @param act what the last press that counted did
    * @param last since the last press, whether it counted or not
    * @param counted since the last press that counted
    */
-  public static boolean sameBurst(Duration last, Duration counted) {
+  public static boolean sameBurst(Optional<Act> act, Duration last, Duration counted) {
+    Duration look = act.filter(LIGHTS::contains).isPresent() ? HEATED : UNREAD;
     return last.compareTo(BY_HAND) < 0
-        || (last.compareTo(UNREAD) < 0 && counted.compareTo(BURST) < 0);
+        || (last.compareTo(look) < 0 && counted.compareTo(BURST) < 0);
   }
 
   /** How soon after the last press, counted or not, one for that act is a bounce. */

@@ -17,7 +17,10 @@ import linkwright.lesson.Learner;
 final class BookUndo {
   private BookUndo() {}
 
-  /** The last of it that stands and is of today; a mark is taken back by its teacher. */
+  /**
+   * The last of it that stands and is of today: by whoever is at the bench, whose mark it was.
+   * Nobody is asked for a mark here, so nothing is entered in a teacher's name.
+   */
   static Turn last(Model model, String title) {
     Optional<Learner> learner = model.learning().student();
     Optional<Learner.Entered> last =
@@ -30,17 +33,13 @@ final class BookUndo {
     }
     String id = learner.orElseThrow().id();
     Fact fact = last.get().fact();
-    String by = fact instanceof LessonFact.Signed mark ? mark.teacher() : id;
     Fact strike = new Fact.Struck(last.get().entry(), Strikes.UNDONE);
     return Turn.with(
         model.told("Taken back in " + title + ": " + words(fact) + "."),
-        new Effect.KeepOfStudent(id, by, List.of(strike)));
+        new Effect.KeepOfStudent(id, model.person(), List.of(strike)));
   }
 
-  /**
-   * Brings back what was taken back last, if that was today and nothing was entered since; by
-   * whoever took it back: a mark is its teacher's.
-   */
+  /** Brings back what was taken back last, if that was today and nothing was entered since. */
   static Turn bringBack(Model model, String title) {
     Optional<Learner> learner = model.learning().student();
     Optional<Learner.Entered> last =
@@ -52,8 +51,7 @@ final class BookUndo {
     Fact back = new Fact.Struck(last.get().entry(), Strikes.BROUGHT_BACK);
     return Turn.with(
         model.told("What was taken back stands again in " + title + "."),
-        new Effect.KeepOfStudent(
-            id, last.get().by().isEmpty() ? id : last.get().by(), List.of(back)));
+        new Effect.KeepOfStudent(id, model.person(), List.of(back)));
   }
 
   private static String words(Fact fact) {
