@@ -14,6 +14,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 @Command(
     name = "help",
     helpCommand = true,
+    mixinStandardHelpOptions = true,
     description = "Tells what a command does and how it is written; without one, what there is.",
     footer = {"", "Example: linkwright help plan", "         linkwright help reckon pull"})
 final class HelpOfCommand implements Callable<Integer> {

@@ -17,6 +17,7 @@ import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.kernel.drawn.JobWords;
@@ -191,8 +192,10 @@ public final class Pages {
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
     KeyMap keys = model.settings().keys();
     back(model).filter(way -> !hasKeyOf(way, open, keys)).ifPresent(open::add);
-    if (place.undoes(model) && model.job().filter(job -> !job.lookOnly()).isPresent()) {
-      open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
+    boolean enters = model.job().filter(job -> !job.lookOnly()).isPresent();
+    if (enters && (place.undoes(model) || model.held().place() == PlaceId.BENCH)) {
+      // Where it reaches nothing it says why, and gives way to what leads on.
+      open.add(new Page.Open(Optional.of(Act.UNDO), Act.UNDO.words(), place.undoes(model)));
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));
     return open;

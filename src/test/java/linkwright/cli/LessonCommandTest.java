@@ -126,7 +126,7 @@ class LessonCommandTest {
     assertThat(line.run("class", "--as", "csv")).isZero();
     assertThat(line.out()).doesNotContain("Mara");
     assertThat(line.run("class", "--as", "json")).isZero();
-    assertThat(line.out()).contains("\"value\": 0,");
+    assertThat(line.out()).contains("\"value\": 0\n");
     assertThat(line.run("student", "Mara", "--as", "yaml")).isZero();
     assertThat(line.out()).containsPattern("what: missed\n +value: [1-9]\n");
   }
