@@ -142,7 +142,7 @@ class JoblessDraftsTest {
     assertThat(bench.shown()).contains("n goes on, there ctrl-x throws");
     bench.press("esc");
     assertThat(bench.shown())
-        .contains("rows out of theirs; typed, not entered")
+        .contains("rows out of theirs; typed, not")
         .doesNotContain("all jobs; typed, not entered");
   }
 
