@@ -119,6 +119,9 @@ public final class Pages {
     return acts;
   }
 
+  /** Columns in which a line of keys has room for more than leads on. */
+  private static final int WIDE = 80;
+
   /** What is about one line of a list. */
   private static final Set<Act> OF_A_LINE =
       Set.of(
@@ -192,10 +195,11 @@ public final class Pages {
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
     KeyMap keys = model.settings().keys();
     back(model).filter(way -> !hasKeyOf(way, open, keys)).ifPresent(open::add);
-    boolean enters = model.job().filter(job -> !job.lookOnly()).isPresent();
-    if (enters && (place.undoes(model) || model.held().place() == PlaceId.BENCH)) {
-      // Where it reaches nothing it says why, and gives way to what leads on.
-      open.add(new Page.Open(Optional.of(Act.UNDO), Act.UNDO.words(), place.undoes(model)));
+    // In front of the bench it reaches nothing and says why: it is named where there is room.
+    boolean inFront = model.held().place() == PlaceId.BENCH && model.width() >= WIDE;
+    if ((place.undoes(model) || inFront)
+        && model.job().filter(job -> !job.lookOnly()).isPresent()) {
+      open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));
     return open;
