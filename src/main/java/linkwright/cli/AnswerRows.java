@@ -19,10 +19,13 @@ import picocli.CommandLine.Option;
 /**
  * How a command answers with what a place of the program says: as lines for reading, or as rows for
  * other programs. A value has a row of its own; of a table each cell has, {@code of} its line's
- * first and {@code list} what that column is called; what is said in sentences is a row without a
- * value.
+ * first and {@code list} what that column is called, and none where nothing stands in it; what is
+ * said in sentences is a row without a value.
  */
 final class AnswerRows {
+  /** What a table shows where there is nothing. */
+  private static final String NONE = "-";
+
   @Option(
       names = "--as",
       paramLabel = "FORM",
@@ -82,8 +85,12 @@ final class AnswerRows {
     String list = table.columns().isEmpty() ? "" : table.columns().get(0).name();
     for (int c = line.cells().size() > 1 ? 1 : 0; c < line.cells().size(); c++) {
       String name = c < table.columns().size() ? table.columns().get(c).name() : "";
+      String told = line.cells().get(c).strip();
+      if (c > 0 && (told.isEmpty() || told.equals(NONE))) {
+        continue;
+      }
       // A number in a cell has its unit apart, as a labelled row has.
-      Row cell = Row.of(name, line.cells().get(c).strip());
+      Row cell = Row.of(name, told);
       rows.add(
           row(
               c == 0 ? "" : list,

@@ -68,7 +68,7 @@ final class ClassCommand implements Callable<Integer> {
     if (path instanceof Read.Bad<Path> bad) {
       return root.wrong(bad.sentence());
     }
-    if (!Files.isDirectory(path.orThrow())) {
+    if (folder.isPresent() && !Files.isDirectory(path.orThrow())) {
       return root.wrong("There is no folder " + path.orThrow() + ".");
     }
     if (form.isPresent() || !(plain || root.here().environment().terminal())) {

@@ -3,6 +3,7 @@ package linkwright.cli;
 import java.nio.file.InvalidPathException;
 import linkwright.cli.console.BadName;
 import linkwright.cli.console.Exit;
+import linkwright.cli.console.HelpOfCommand;
 import linkwright.cli.console.Surroundings;
 import linkwright.cli.console.TraceFile;
 import linkwright.cli.console.WrongUse;

@@ -13,6 +13,8 @@ final class Located {
   /** The file that holds what came on standard input; none of the user's. */
   static final String STANDARD_INPUT = "standard-input.yaml";
 
+  private static final String AS_TYPED = "standard input";
+
   private Located() {}
 
   /** Whether that file holds what came on standard input: its path says nothing to the user. */
@@ -21,7 +23,16 @@ final class Located {
   }
 
   static Problem asTyped(Problem problem) {
-    return problem.file().endsWith(STANDARD_INPUT) ? problem.in("standard input") : problem;
+    return problem.file().endsWith(STANDARD_INPUT) ? problem.in(AS_TYPED) : problem;
+  }
+
+  /** A sentence that names those files, as they were typed. */
+  static String asTyped(String sentence, List<Path> files) {
+    String told = sentence;
+    for (Path file : files) {
+      told = isStandardInput(file) ? told.replace(file.toString(), AS_TYPED) : told;
+    }
+    return told;
   }
 
   static String of(Problem found) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import linkwright.books.BookMerge;
 import linkwright.cli.console.Choices;
 import linkwright.cli.console.Exit;
@@ -83,13 +84,17 @@ final class MergeCommand implements Callable<Integer> {
     Surroundings here = root.here();
     Read<BookMerge> merged = BookMerge.of(from);
     if (merged instanceof Read.Bad<BookMerge> bad) {
-      here.err().say(bad.sentence());
+      here.err().say(Located.asTyped(bad.sentence(), from));
       return Exit.PROBLEMS;
     }
     BookMerge union = merged.orThrow();
-    here.err().sayAll(Located.all(union.problems()));
-    List<String> summary = new ArrayList<>(union.summary());
-    summary.addAll(chain().told(union));
+    Located.all(union.problems()).stream()
+        .map(told -> Located.asTyped(told, from))
+        .forEach(here.err()::say);
+    List<String> summary =
+        Stream.concat(union.summary().stream(), chain().told(union).stream())
+            .map(told -> Located.asTyped(told, from))
+            .toList();
     if (answer.forReading()) {
       here.out().sayAll(summary);
     }

@@ -17,6 +17,7 @@ import linkwright.coach.kernel.Clock;
 import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
+import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Writing;
 import linkwright.coach.kernel.drafting.DraftWords;
 import linkwright.coach.kernel.drawn.JobWords;
@@ -118,6 +119,9 @@ public final class Pages {
     return acts;
   }
 
+  /** Columns in which a line of keys has room for more than leads on. */
+  private static final int WIDE = 80;
+
   /** What is about one line of a list. */
   private static final Set<Act> OF_A_LINE =
       Set.of(
@@ -191,7 +195,10 @@ public final class Pages {
     open.add(new Page.Open(Optional.of(Act.FIND), Act.FIND.words()));
     KeyMap keys = model.settings().keys();
     back(model).filter(way -> !hasKeyOf(way, open, keys)).ifPresent(open::add);
-    if (place.undoes(model) && model.job().filter(job -> !job.lookOnly()).isPresent()) {
+    // In front of the bench it reaches nothing and says why: it is named where there is room.
+    boolean inFront = model.held().place() == PlaceId.BENCH && model.width() >= WIDE;
+    if ((place.undoes(model) || inFront)
+        && model.job().filter(job -> !job.lookOnly()).isPresent()) {
       open.add(Page.Open.always(Optional.of(Act.UNDO), Act.UNDO.words()));
     }
     open.add(Page.Open.always(Optional.of(Act.HELP), Act.HELP.words()));

@@ -61,6 +61,15 @@ public record Strikes(Set<EntryId> struck) {
     return struck.contains(entry.id());
   }
 
+  /** The strikes by which the entry is struck, of all entries of the book. */
+  public List<Entry> on(Entry entry, List<Entry> entries) {
+    return entries.stream()
+        .filter(
+            each -> each.fact() instanceof Fact.Struck strike && strike.entry().equals(entry.id()))
+        .filter(each -> !has(each))
+        .toList();
+  }
+
   /** Whether it is a strike that undo made, or one by which it was brought back. */
   public static boolean isOfUndo(Fact fact) {
     return fact instanceof Fact.Struck strike

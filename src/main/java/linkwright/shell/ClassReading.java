@@ -238,6 +238,9 @@ final class ClassReading {
   }
 
   private static List<Path> yaml(Path root, List<String> problems) {
+    if (Files.notExists(root)) {
+      return List.of();
+    }
     try (Stream<Path> paths = Files.walk(root, DEEP)) {
       return paths
           .filter(path -> path.toString().endsWith(".yaml"))

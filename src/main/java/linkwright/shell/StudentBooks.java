@@ -156,6 +156,11 @@ public final class StudentBooks {
   /** A student as her book tells of her, what she made since brought over first. */
   public static Read<Learner> learner(
       Home home, String device, InstantSource clock, String id, Handbook handbook, ZoneId zone) {
+    if (!Files.exists(path(home, id)) && home.books().isEmpty()) {
+      // No book is begun only because it was asked for.
+      int gapDays = StudentsFile.load(home).roster().gapDays();
+      return Read.good(Learner.of(id, List.of(), zone, gapDays));
+    }
     Message read = new StudentBooks(home, device, clock).bringOver(id, handbook);
     return read instanceof Message.StudentRead told
         ? Read.good(Learner.of(id, told.entries(), zone, told.roster().gapDays()))

@@ -103,11 +103,14 @@ record Foot(String told, String still, boolean card) {
     return Math.max(3, width - Text.width(counter(width, 8, 9, key)));
   }
 
-  /** A page of the place may be told above by the same key: this says that it is the foot's own. */
+  /**
+   * A page of the place may be told above by the same key: this says that it is the foot's own, and
+   * no word of it.
+   */
   private static String counter(int width, int at, int all, String key) {
     String of = (at + 1) + " of " + all + "  " + key;
     // A narrow foot has no room for the word.
-    return width < 60 ? of : "this " + of;
+    return width < 60 ? of : "(this " + of + ")";
   }
 
   /** What is still to do, in fewer words where there is little room; else it is turned over. */

@@ -311,5 +311,40 @@ class EveryCommandTest {
         .as(line.err())
         .isZero();
     assertThat(Files.readString(Path.of(into))).contains("job-opened");
+    assertThat(line.out() + line.err())
+        .contains("standard input: ")
+        .doesNotContain("standard-input");
+    line.typing(
+        List.of("format: 1", "name: none"),
+        "merge",
+        "-",
+        book.toString(),
+        "--into",
+        into + "2.yaml");
+    assertThat(line.err()).isNotEmpty().doesNotContain("standard-input");
+  }
+
+  @Test
+  void help_of_help_shows_its_example_and_wrapped_usage_stands_behind_its_word() {
+    assertThat(line.run("help", "--help")).isZero();
+    assertThat(line.out()).contains("Example: linkwright help plan");
+    line.run("help", "reckon", "ring");
+    assertThat(line.out()).containsPattern("Usage: linkwright reckon ring.*\\R {7}\\S");
+  }
+
+  @Test
+  void a_class_is_read_where_there_is_no_home_yet_and_none_is_made() {
+    Path none = folder.resolve("none");
+    assertThat(line.run("--home", none.toString(), "class")).as(line.err()).isZero();
+    assertThat(line.out()).contains("No student's book is in this folder.");
+    assertThat(line.run("--home", none.toString(), "student")).as(line.err()).isZero();
+    assertThat(none).doesNotExist();
+  }
+
+  @Test
+  void a_cell_in_which_nothing_stands_is_no_row() {
+    line.run("drawer", "--came", "march", "--wire", "0.8 mm", "--length", "3 m");
+    line.run("drawer", "--as", "csv");
+    assertThat(line.out()).contains("march").doesNotContain(",-,");
   }
 }

@@ -2,6 +2,8 @@ package linkwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +14,18 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What a word of the plain walk does wherever it is typed, and how its examples read. */
 class WalkWordsTest {
+  private static final String PLAN =
+      """
+      format: 1
+      job: Window chain
+      metal: copper
+      wire: 0.8 mm
+      link: {pattern: scroll, length: 24 mm, width: 5.6 mm}
+      ring: {inside: 4 mm}
+      finished-length: 22 cm
+      stock: [2.5 m]
+      """;
+
   @TempDir private Path folder;
   private Commandline line;
 
@@ -49,6 +63,54 @@ class WalkWordsTest {
   void an_entry_that_is_not_there_is_told() {
     line.typing(List.of("strike 99 miscounted", "quit"), "walk", "--plain");
     assertThat(line.out()).contains("There is no entry 99 to strike.");
+  }
+
+  @Test
+  void what_is_struck_is_named_with_what_brings_it_back() {
+    line.typing(
+        List.of("note blue tongs", "strike 2 oops", "undo book", "quit"),
+        "walk",
+        "--plain",
+        "--new",
+        "Window chain",
+        "--plan",
+        line.file("window.yaml", PLAN).toString());
+    assertThat(line.out())
+        .containsPattern("Struck: entry 2, plan set.*; undo book takes that back\\.")
+        .contains("Undone: ");
+  }
+
+  @Test
+  void an_entry_that_is_struck_already_is_not_struck_again() throws IOException {
+    line.typing(
+        List.of("strike 2 oops", "strike 2 oops", "quit"),
+        "walk",
+        "--plain",
+        "--new",
+        "Window chain",
+        "--plan",
+        line.file("window.yaml", PLAN).toString());
+    assertThat(line.out())
+        .containsPattern("Entry 2 is struck already, by entry \\d+\\. Nothing was entered\\.");
+    assertThat(Files.readString(line.home().resolve("jobs/window-chain.yaml")).split("struck", -1))
+        .hasSize(2);
+  }
+
+  @Test
+  void a_sort_is_found_by_its_singular_too() {
+    line.typing(List.of("help solder", "quit"), "walk", "--plain");
+    assertThat(line.out()).contains("There are: ").doesNotContain("Nothing is called “solder”");
+  }
+
+  @Test
+  void what_was_refused_is_not_told_as_what_stands_there() {
+    line.typing(
+        List.of("finished length: what if", "<", "esc", "quit"),
+        "walk",
+        "--plain",
+        "--new",
+        "Window chain");
+    assertThat(line.out()).doesNotContain("Now: what if").contains("Write it like this: 450 mm.");
   }
 
   @Test

@@ -74,6 +74,26 @@ class CardsTest {
     return all;
   }
 
+  @Test
+  void a_card_of_several_pages_turns_round_as_every_place_does() {
+    Bencher bench = Bencher.withTheDemo();
+    bench.take(new Message.Resized(40, 12));
+    bench.press("esc", "b");
+    for (int i = 0; i < 12 && bench.caution().isEmpty(); i++) {
+      bench.press("n");
+    }
+    int parts = bench.model().parts(Pages.of(bench.model()).body());
+    assertThat(parts).isGreaterThan(1);
+    List<Integer> turned = new ArrayList<>();
+    for (int i = 0; i < parts; i++) {
+      turned.add(bench.model().held().turned());
+      bench.press("v");
+    }
+    assertThat(turned).doesNotHaveDuplicates();
+    assertThat(bench.model().held().turned()).isZero();
+    assertThat(bench.caution()).isPresent();
+  }
+
   /** The scroll routine of the demo, step by step: which card is new there. */
   private static final Map<String, List<String>> NEW =
       Map.of(

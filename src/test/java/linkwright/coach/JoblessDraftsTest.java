@@ -134,6 +134,28 @@ class JoblessDraftsTest {
     assertThat(bench.press("n").shown()).doesNotContain("Zora");
   }
 
+  /** It was marked at the tray, which another job shares. */
+  @Test
+  void a_file_of_a_job_that_is_typed_is_told_at_out_and_in_of_that_job() {
+    Apprentice bench = Apprentice.withAJob(Map.of()).press("g", "n");
+    bench.press("down", "down", "down").type("march").press("esc");
+    assertThat(bench.shown()).contains("n goes on, there ctrl-x throws");
+    bench.press("esc");
+    assertThat(bench.shown())
+        .contains("rows out of theirs; typed, not")
+        .doesNotContain("all jobs; typed, not entered");
+  }
+
+  @Test
+  void a_name_of_who_works_waits_until_it_is_entered() {
+    Apprentice bench = Apprentice.withAJob(Map.of()).press("@");
+    bench.type("Ma");
+    assertThat(bench.shown()).contains("text stays");
+    assertThat(bench.press("esc", "@").shown()).contains("Ma");
+    bench.type("ra").press("ctrl-k");
+    assertThat(bench.press("@").shown()).doesNotContain("name            Mara");
+  }
+
   /** The first letter replaces what stood there before, not what somebody typed. */
   @Test
   void words_that_wait_are_gone_on_with() {

@@ -1,6 +1,7 @@
 package linkwright.cli.reckon;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -30,6 +31,7 @@ public final class ReckonCommand {
   static final String NO_BENCH = "--no-bench";
 
   private static final int SYNOPSIS = 70;
+  private static final int USAGE = "Usage: ".length();
 
   private ReckonCommand() {}
 
@@ -114,7 +116,10 @@ public final class ReckonCommand {
       line.append(' ').append(ask.needed() ? option : "[" + option + "]");
     }
     line.append(" [").append(AS).append("=FORM] [").append(NO_BENCH).append(']');
-    return Text.wrap(line.toString(), SYNOPSIS).toArray(String[]::new);
+    List<String> lines = new ArrayList<>(Text.wrap(line.toString(), SYNOPSIS));
+    // What goes on stands behind the word that comes before the first line.
+    lines.subList(1, lines.size()).replaceAll(each -> " ".repeat(USAGE) + each);
+    return lines.toArray(String[]::new);
   }
 
   /**

@@ -14,6 +14,11 @@ final class FieldTelling {
   private static final Pattern AFTER =
       Pattern.compile("(.+?)\\s*[:=]\\s*(list|what)", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern LENGTH =
+      Pattern.compile("\\d[\\d.]*(?: \\d+/\\d+)? (?:mm|cm|m|in|ft)\\b");
+  private static final Pattern EXAMPLE =
+      Pattern.compile("Write it like this: (\\d[\\d.]* (?:mm|in))\\.$");
+
   private final WalkLines lines;
 
   FieldTelling(WalkLines lines) {
@@ -59,6 +64,15 @@ final class FieldTelling {
                 : choice.id() + ": " + choice.says() + ".");
       }
     }
+  }
+
+  /** What is wrong, ending with the field's own example of a length where it has one. */
+  static String wrong(Field field, String sentence) {
+    Matcher own = LENGTH.matcher(field.hint());
+    Matcher any = EXAMPLE.matcher(sentence);
+    return own.find() && any.find()
+        ? sentence.substring(0, any.start(1)) + own.group() + sentence.substring(any.end(1))
+        : sentence;
   }
 
   void explain(Field field) {

@@ -308,7 +308,10 @@ final class FormTalk {
   }
 
   private static String now(Field field) {
-    return field.text().isBlank() ? "Empty now." : "Now: " + field.now() + ".";
+    if (field.text().isBlank()) {
+      return "Empty now.";
+    }
+    return (field.trouble().isPresent() ? "Not taken: " : "Now: ") + field.now() + ".";
   }
 
   private static String capital(String word) {
@@ -346,7 +349,7 @@ final class FormTalk {
         .trouble()
         .or(field::whichOne)
         .map(new WalkPage(coach.model()).plain()::filled)
-        .map(sentence -> capital(field.label()) + ": " + sentence)
+        .map(sentence -> capital(field.label()) + ": " + FieldTelling.wrong(field, sentence))
         .filter(told::add)
         .ifPresent(lines::say);
   }

@@ -78,6 +78,7 @@ final class WalkBench {
   void refuse(Act act) {
     coach.choose(act);
     lines.sayAll(coach.takeTold());
+    ShortVisits.wordOf(act).ifPresent(word -> lines.say("From here write: " + word + "."));
     WalkPage page = new WalkPage(coach.model());
     page.inFront()
         .map(first -> page.plain().prose(Prose.says("First: " + first)))

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import linkwright.coach.book.BookRows;
 import linkwright.coach.kernel.BookTitles;
 import linkwright.coach.kernel.EntryWords;
@@ -12,6 +13,7 @@ import linkwright.coach.keys.Act;
 import linkwright.job.Entry;
 import linkwright.job.EntryLabels;
 import linkwright.job.Fact;
+import linkwright.job.Strikes;
 import linkwright.plain.PlainLines;
 import linkwright.quantity.Count;
 
@@ -66,13 +68,50 @@ final class WalkBook {
       lines.say("Write the entry's number, as book tells it, and why: strike 12 miscounted.");
       return true;
     }
-    int row = all.size() - 1 - all.indexOf(meant.get(0));
+    Entry entry = meant.get(0);
+    Strikes strikes = Strikes.in(all);
+    if (strikes.has(entry)) {
+      String by =
+          strikes.on(entry, all).stream()
+              .map(strike -> labels.of(strike.id()))
+              .collect(Collectors.joining(", "));
+      lines.say(
+          "Entry "
+              + labels.of(entry.id())
+              + " is struck already, by entry "
+              + by
+              + ". Nothing was entered. To bring it back: strike "
+              + by
+              + " and why.");
+      return true;
+    }
+    int row = all.size() - 1 - all.indexOf(entry);
     return visits.to(
         Act.TO_BOOK,
         () -> {
           choice.chosen(Act.STRIKE, Integer.toString(row + 1));
-          return form.test(parts.length > 1 ? "why: " + parts[1].replace(';', ',') : "");
+          boolean goesOn = form.test(parts.length > 1 ? "why: " + parts[1].replace(';', ',') : "");
+          tellStruck(entry);
+          return goesOn;
         });
+  }
+
+  /** What was struck, once that stands in the book, and what brings it back. */
+  private void tellStruck(Entry entry) {
+    Model model = coach.model();
+    List<Entry> all = model.job().map(job -> job.entries()).orElse(List.of());
+    EntryLabels labels = EntryLabels.of(all);
+    String words = EntryWords.of(entry.fact(), BookTitles.of(model), model.settings(), labels::of);
+    Fact last = all.get(all.size() - 1).fact();
+    if (last instanceof Fact.Struck strike && strike.entry().equals(entry.id())) {
+      boolean back = entry.fact() instanceof Fact.Struck;
+      lines.say(
+          (back ? "Brought back by striking entry " : "Struck: entry ")
+              + labels.of(entry.id())
+              + ", "
+              + words
+              + "; undo book takes that back.");
+    }
   }
 
   /** The label that the line begins with, else its first word, and what stands after it. */

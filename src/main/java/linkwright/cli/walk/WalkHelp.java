@@ -72,7 +72,8 @@ final class WalkHelp {
   /** What is known of a thing of the trade; several of that name are named only. */
   void look(String words) {
     List<LookUpItem> found = Narrowing.of(words, LookUpItem.all(coach.model()), WalkHelp::names);
-    if (listed(words)) {
+    boolean known = !found.isEmpty() && called(found.get(0), words);
+    if (listed(words) || (!known && !words.isEmpty() && listed(words + "s"))) {
       return;
     }
     if (words.isEmpty() || found.isEmpty()) {
@@ -85,7 +86,7 @@ final class WalkHelp {
       return;
     }
     LookUpItem best = found.get(0);
-    if (!called(best, words)) {
+    if (!known) {
       List<String> near = found.stream().limit(MOST).map(LookUpItem::name).toList();
       lines.say("Nothing is called “" + words + "”. Did you mean " + String.join(", ", near) + "?");
       return;

@@ -57,7 +57,7 @@ public final class BenchPlace implements Place {
     BenchHeld screen = screen(model);
     if (screen.ask() instanceof BenchAsk.Looking) {
       return List.of(
-          Act.BACK_FROM_LOOK, Act.LOOK_ON, Act.LOOK_BACK, Act.OPEN_STEP, Act.MORE, Act.TO_PILES);
+          Act.BACK_FROM_LOOK, Act.OPEN_STEP, Act.LOOK_ON, Act.LOOK_BACK, Act.MORE, Act.TO_PILES);
     }
     if (BenchSitting.away(model)) {
       return List.of(Act.BACK_AT_BENCH, Act.MORE, Act.LESS);

@@ -8,6 +8,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Turn;
 import linkwright.coach.kernel.safety.Cards;
+import linkwright.coach.kernel.turning.Turning;
 import linkwright.coach.keys.Act;
 import linkwright.job.Fact;
 import linkwright.routine.Step;
@@ -86,11 +87,10 @@ final class BenchSitting {
     return model.parts(BenchContent.of(model, screen));
   }
 
-  /** The card turned over, on or back; that alone is not its having been seen. */
+  /** The card turned over, on and round, or back; that alone is not its having been seen. */
   static BenchHeld cardTurned(Model model, BenchHeld screen, Act act) {
-    int wanted = screen.cardPage() + (act == Act.MORE ? 1 : -1);
-    int last = cardPages(model, screen) - 1;
-    return BenchScreens.turned(screen, Math.max(0, Math.min(last, wanted)));
+    return BenchScreens.turned(
+        screen, Turning.to(screen.cardPage(), act) % cardPages(model, screen));
   }
 
   /** What was asked of the flames before is entered with it. */

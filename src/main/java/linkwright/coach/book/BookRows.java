@@ -1,7 +1,6 @@
 package linkwright.coach.book;
 
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,9 +11,7 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Settings;
 import linkwright.job.Entry;
-import linkwright.job.EntryId;
 import linkwright.job.EntryLabels;
-import linkwright.job.Fact;
 import linkwright.job.Strikes;
 
 /**
@@ -111,14 +108,6 @@ public final class BookRows {
 
   /** The strikes by which the entry is struck. */
   public List<Entry> struckBy(Entry entry) {
-    EntryId id = entry.id();
-    List<Entry> by = new ArrayList<>();
-    for (Entry each : job.entries()) {
-      boolean strikesIt = each.fact() instanceof Fact.Struck strike && strike.entry().equals(id);
-      if (strikesIt && !strikes.has(each)) {
-        by.add(each);
-      }
-    }
-    return by;
+    return strikes.on(entry, job.entries());
   }
 }

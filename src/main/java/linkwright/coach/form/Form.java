@@ -61,7 +61,7 @@ public record Form(
     JOINTS("joints"),
     TIMER("a timer"),
     END_WAIT("why a wait ended"),
-    PERSON,
+    PERSON("who works"),
     NEW_STUDENT("a new student", true),
     SIGN_STEP("a teacher's mark", true),
     STUDY_PIECE("a piece looked at", true),

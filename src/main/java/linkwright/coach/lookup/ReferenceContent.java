@@ -150,7 +150,7 @@ public final class ReferenceContent {
       parts.add(Prose.stop("A steel spring inside: never heated, never pickled; it goes on last."));
     }
     parts.add(Prose.aside("Source: " + clasp.source()));
-    return new LookUpItem("clasp", clasp.id(), clasp.name(), List.of(), parts);
+    return new LookUpItem("clasp", clasp.id(), SaidIn.units(clasp.name(), units), List.of(), parts);
   }
 
   static LookUpItem mark(FinenessRule rule, UnitStyle units) {

@@ -65,7 +65,7 @@ final class NearestContent {
                 choice ->
                     new Acts.Choice(
                         NearestPlace.actOf(choice.way()),
-                        stands(choice, plan, units),
+                        JobWords.tradeWords(model).show(stands(choice, plan, units)),
                         false,
                         false))
             .toList();

@@ -15,6 +15,7 @@ import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.Place;
 import linkwright.coach.kernel.PlaceId;
 import linkwright.coach.kernel.Turn;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.coach.keys.Act;
 import linkwright.job.BenchFact;
 import linkwright.job.Fact;
@@ -31,17 +32,18 @@ public final class PersonsPlace implements Place {
       return Turn.to(
           model.told("Who works is entered in a job's book: open one that is not being written."));
     }
+    return Turn.to(model.with(PersonsHeld.of(Drafting.resumed(model, form(model)), "")));
+  }
+
+  private static Form form(Model model) {
     String known = String.join(", ", model.handbook().own().persons());
-    Form form =
-        Form.of(
-            Form.Purpose.PERSON,
-            "Who works now",
-            "begin her sitting",
-            List.of(
-                Field.of(WHO, "name", "", known.isEmpty() ? "as the book is to say" : known)
-                    .helped(
-                        "What is entered from now on is hers: counts, hours, what she learns.")));
-    return Turn.to(model.with(PersonsHeld.of(form, "")));
+    return Form.of(
+        Form.Purpose.PERSON,
+        "Who works now",
+        "begin her sitting",
+        List.of(
+            Field.of(WHO, "name", "", known.isEmpty() ? "as the book is to say" : known)
+                .helped("What is entered from now on is hers: counts, hours, what she learns.")));
   }
 
   @Override
@@ -78,7 +80,8 @@ public final class PersonsPlace implements Place {
   @Override
   public Turn edited(Model model, Form form, boolean textChanged) {
     Form shown = textChanged ? form.withTroubles(Map.of()) : form;
-    return Turn.to(model.with(PersonsHeld.of(shown, asked(model))));
+    Model next = model.with(PersonsHeld.of(shown, asked(model)));
+    return textChanged ? Drafting.keep(next, shown) : Turn.to(next);
   }
 
   /** The one student whose name begins so. */
@@ -182,7 +185,7 @@ public final class PersonsPlace implements Place {
 
   @Override
   public Turn settled(Model model) {
-    return Turn.goTo(model, PlaceId.BENCH);
+    return Drafting.entered(model, form(model)).thenGoTo(PlaceId.BENCH);
   }
 
   @Override

@@ -1,7 +1,10 @@
 package linkwright.coach.round;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import linkwright.coach.content.ActMention;
 import linkwright.coach.content.Acts;
 import linkwright.coach.content.Content;
@@ -13,11 +16,15 @@ import linkwright.coach.kernel.Model;
 import linkwright.coach.kernel.OpenJob;
 import linkwright.coach.kernel.TypedBefore;
 import linkwright.coach.kernel.drafting.DraftWords;
+import linkwright.coach.kernel.drafting.Drafting;
 import linkwright.coach.keys.Act;
 import linkwright.job.JobState;
 
 /** How a job stands at each place of the way round: the places in the order of the work. */
 final class RoundContent {
+  private static final Set<Form.Purpose> FILES =
+      EnumSet.of(Form.Purpose.WRITE_OUT, Form.Purpose.TAKE_ROWS);
+
   private RoundContent() {}
 
   static Content of(Model model) {
@@ -44,11 +51,24 @@ final class RoundContent {
   }
 
   private static String typed(Act act, Model model, OpenJob job) {
-    boolean waits =
-        act == Act.TO_TRAY
-            ? !DraftWords.badge(DraftWords.jobless(model)).isEmpty()
-            : DraftWords.waiting(job.drafts()).stream().anyMatch(form -> placeOf(form) == act);
-    return waits ? "; typed, not entered" : "";
+    Stream<Form.Purpose> waits =
+        switch (act) {
+          case TO_TRAY -> jobless(model, job, false);
+          case TO_EXCHANGE -> jobless(model, job, true);
+          default -> DraftWords.waiting(job.drafts()).stream().filter(form -> placeOf(form) == act);
+        };
+    return waits.findAny().isPresent() ? "; typed, not entered" : "";
+  }
+
+  /** Forms that are kept with no job: those of files out of and into this one, or all others. */
+  private static Stream<Form.Purpose> jobless(Model model, OpenJob job, boolean filesOfThis) {
+    return DraftWords.waiting(DraftWords.jobless(model)).stream()
+        .filter(
+            form ->
+                DraftWords.abouts(Drafting.jobless(model, form)).stream()
+                    .anyMatch(
+                        about ->
+                            filesOfThis == (FILES.contains(form) && about.equals(job.slug()))));
   }
 
   /** Where such a form is opened. */
@@ -60,7 +80,7 @@ final class RoundContent {
       case CARD -> Act.TO_CARD;
       case PILE -> Act.TO_PILES;
       case NOTE, STRIKE -> Act.TO_BOOK;
-      case JOINTS -> Act.TO_BENCH;
+      case JOINTS, PERSON -> Act.TO_BENCH;
       case TIMER, END_WAIT -> Act.TO_TIMERS;
       case WEIGH_IN, WEIGH_OUT, PRICES, CLOSE -> Act.TO_WEIGH_IN;
       default -> Act.TO_PLAN;

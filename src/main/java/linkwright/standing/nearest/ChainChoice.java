@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import linkwright.quantity.SaidIn;
 import linkwright.quantity.UnitStyle;
 import linkwright.routine.PieceKind;
 
@@ -58,7 +59,7 @@ public record ChainChoice(
       case FIT_RING -> "rings of " + size + " inside";
       case FIT_LINK -> (what.isEmpty() ? "links of " : what) + size;
       case JUMP_RINGS -> "a jump ring of " + size + " inside at each end";
-      case CLASP -> what;
+      case CLASP -> SaidIn.units(what, units);
       case ONE_FEWER, ONE_MORE -> PieceKind.LINK.counted(links);
     };
   }

@@ -47,7 +47,7 @@ public final class DraftWords {
   }
 
   /** What something is typed of, in the order of the words for it. */
-  static List<String> abouts(Map<String, String> texts) {
+  public static List<String> abouts(Map<String, String> texts) {
     return texts.entrySet().stream()
         .filter(text -> !text.getValue().isBlank())
         .map(text -> about(text.getKey()))
@@ -128,7 +128,9 @@ public final class DraftWords {
                     + of(form.purpose())
                     + "; "
                     + ActMention.of(opens)
-                    + " goes on"))
+                    + " goes on, there "
+                    + ActMention.of(Act.THROW_AWAY)
+                    + " throws it away"))
         : List.of();
   }
 

@@ -1,8 +1,7 @@
-package linkwright.cli;
+package linkwright.cli.console;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import linkwright.cli.console.Exit;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,9 +13,10 @@ import picocli.CommandLine.UnmatchedArgumentException;
 @Command(
     name = "help",
     helpCommand = true,
+    mixinStandardHelpOptions = true,
     description = "Tells what a command does and how it is written; without one, what there is.",
     footer = {"", "Example: linkwright help plan", "         linkwright help reckon pull"})
-final class HelpOfCommand implements Callable<Integer> {
+public final class HelpOfCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Parameters(
