@@ -66,8 +66,8 @@ public record Learner(
   /** What she answered. */
   public record AnswerGiven(String said, boolean right) {}
 
-  /** What was signed, studied, set or taken back, by the name of its entry, and by whom. */
-  public record Entered(EntryId entry, LocalDate day, String by, Fact fact) {}
+  /** What was signed, studied, set or taken back, by the name of its entry. */
+  public record Entered(EntryId entry, LocalDate day, Fact fact) {}
 
   /** A teacher's mark. */
   public record Marked(LocalDate day, LessonFact.Signed fact) {}
@@ -211,10 +211,10 @@ public record Learner(
       if (fact instanceof LessonFact.Signed
           || fact instanceof LessonFact.PieceStudied
           || fact instanceof LessonFact.PracticeSet) {
-        enteredLast = Optional.of(new Entered(entry.id(), day, entry.person(), fact));
+        enteredLast = Optional.of(new Entered(entry.id(), day, fact));
         undoneLast = Optional.empty();
       } else if (fact instanceof Fact.Struck strike && strike.why().equals(Strikes.UNDONE)) {
-        undoneLast = Optional.of(new Entered(entry.id(), day, entry.person(), fact));
+        undoneLast = Optional.of(new Entered(entry.id(), day, fact));
       }
       if (fact instanceof LessonFact.QuestionAsked asked) {
         places.put(entry.id(), askings.size());
