@@ -26,7 +26,8 @@ public final class RoutineOfPlan {
   public static Read<String> of(Map<String, String> texts, Handbook handbook, String usual) {
     Optional<Routine> made = Standing.routineFor(texts, handbook);
     String pattern = texts.getOrDefault(WishKeys.LINK_PATTERN, "").strip();
-    if (made.filter(known -> !RoutineFits.made(known, pattern)).isPresent()) {
+    boolean ofOneLink = texts.getOrDefault(WishKeys.LINK_REPEAT, "").isBlank();
+    if (ofOneLink && made.filter(known -> !RoutineFits.made(known, pattern)).isPresent()) {
       List<String> others =
           handbook.routines().stream()
               .filter(known -> known.makes() == Makes.CHAIN && known.patterns().contains(pattern))
